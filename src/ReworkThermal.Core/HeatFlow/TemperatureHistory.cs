@@ -1,0 +1,47 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>
+/// Temperature of one place against time, simulated or measured alike. Between samples the temperature is linear.
+/// </summary>
+public sealed class TemperatureHistory
+{
+    private readonly double[] _seconds;
+    private readonly double[] _celsius;
+
+    /// <summary>Creates a history from samples.</summary>
+    /// <param name="seconds">Sample times [s], strictly rising; at least one.</param>
+    /// <param name="celsius">Temperatures [°C] at those times, finite, above absolute zero; same length.</param>
+    /// <exception cref="ArgumentException">The lengths differ, are zero, a time does not rise, or a value is not finite.</exception>
+    public TemperatureHistory(ReadOnlySpan<double> seconds, ReadOnlySpan<double> celsius)
+    {
+        if (seconds.Length == 0 || seconds.Length != celsius.Length)
+        {
+            throw new ArgumentException("a history needs as many temperatures as times, and at least one", nameof(seconds));
+        }
+
+        for (int i = 0; i < seconds.Length; i++)
+        {
+            if (!double.IsFinite(seconds[i]) || !double.IsFinite(celsius[i]) || celsius[i] <= -273.15)
+            {
+                throw new ArgumentException("times and temperatures must be finite and above absolute zero", nameof(seconds));
+            }
+
+            if (i > 0 && seconds[i] <= seconds[i - 1])
+            {
+                throw new ArgumentException("times must rise", nameof(seconds));
+            }
+        }
+
+        _seconds = seconds.ToArray();
+        _celsius = celsius.ToArray();
+    }
+
+    /// <summary>Sample times [s].</summary>
+    public ReadOnlySpan<double> Seconds => _seconds;
+
+    /// <summary>Temperatures at the sample times [°C].</summary>
+    public ReadOnlySpan<double> Celsius => _celsius;
+
+    /// <summary>Highest sampled temperature [°C].</summary>
+    public double PeakCelsius => _celsius.Max();
+}

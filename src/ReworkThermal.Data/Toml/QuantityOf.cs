@@ -1,0 +1,34 @@
+namespace ReworkThermal.Data.Toml;
+
+/// <summary>One kind of quantity, typed.</summary>
+/// <typeparam name="TQuantity">UnitsNet quantity.</typeparam>
+/// <typeparam name="TUnit">Its unit enumeration.</typeparam>
+/// <param name="words">Words for error messages, for example "a length".</param>
+/// <param name="from">Builds the quantity from a number and a unit.</param>
+/// <param name="units">Unit texts allowed in files.</param>
+internal sealed class Quantity<TQuantity, TUnit>(string words, Func<double, TUnit, TQuantity> from, Dictionary<string, TUnit> units) : Quantity
+    where TQuantity : struct
+    where TUnit : struct, Enum
+{
+    /// <inheritdoc/>
+    internal override string Words => words;
+
+    /// <inheritdoc/>
+    internal override string UnitWords => string.Join(", ", units.Keys);
+
+    /// <summary>Reads text such as "1.6 mm".</summary>
+    /// <param name="text">Number, space, unit.</param>
+    /// <param name="quantity">The quantity.</param>
+    /// <returns>Whether the text is a finite number with an allowed unit.</returns>
+    internal bool TryParse(string text, out TQuantity quantity)
+    {
+        if (TrySplit(text, out double number, out string unit) && units.TryGetValue(unit, out TUnit known))
+        {
+            quantity = from(number, known);
+            return true;
+        }
+
+        quantity = default;
+        return false;
+    }
+}
