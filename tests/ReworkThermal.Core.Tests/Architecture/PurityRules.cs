@@ -1,5 +1,4 @@
 using ArchUnitNET.Domain.Dependencies;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Architecture;
 

@@ -1,5 +1,3 @@
-using Xunit;
-
 namespace ReworkThermal.Core.Tests.Architecture;
 
 /// <summary>Dependencies between the rooms of the model point one way. The table is the one in DEVELOPERS.md.</summary>
