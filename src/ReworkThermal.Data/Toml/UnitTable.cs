@@ -20,6 +20,13 @@ internal static class UnitTable
         ["mil"] = LengthUnit.Mil,
     });
 
+    internal static readonly Quantity<Area, AreaUnit> Areas = new("an area", (n, u) => Area.From(n, u), new()
+    {
+        ["m2"] = AreaUnit.SquareMeter,
+        ["cm2"] = AreaUnit.SquareCentimeter,
+        ["mm2"] = AreaUnit.SquareMillimeter,
+    });
+
     internal static readonly Quantity<Temperature, TemperatureUnit> Temperatures = new("a temperature", (n, u) => Temperature.From(n, u), new()
     {
         ["C"] = TemperatureUnit.DegreeCelsius,

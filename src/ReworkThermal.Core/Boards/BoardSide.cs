@@ -1,0 +1,11 @@
+namespace ReworkThermal.Core.Boards;
+
+/// <summary>A face of the board.</summary>
+public enum BoardSide
+{
+    /// <summary>The face the technician works on: layer 1.</summary>
+    Top,
+
+    /// <summary>The other face: the last layer.</summary>
+    Bottom,
+}

@@ -1,0 +1,14 @@
+namespace ReworkThermal.Core.Tools;
+
+/// <summary>How a tip meets the joint. The state decides the contact conductance, the largest uncertainty of a hand-soldering model.</summary>
+public enum ContactState
+{
+    /// <summary>Dry or oxidised: poor wetting.</summary>
+    Bare,
+
+    /// <summary>Ordinary tinned tip.</summary>
+    Tinned,
+
+    /// <summary>Fresh solder and flux flood the gap.</summary>
+    Flooded,
+}

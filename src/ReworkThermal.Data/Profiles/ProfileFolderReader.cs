@@ -1,0 +1,51 @@
+using ReworkThermal.Data.Toml;
+
+namespace ReworkThermal.Data.Profiles;
+
+/// <summary>Reads every TOML file of a folder under <c>profiles</c>, collecting complaints instead of stopping at the first.</summary>
+internal sealed class ProfileFolderReader(DataRoot root, Bibliography bibliography)
+{
+    private readonly List<DataFileProblem> _problems = [];
+
+    /// <summary>Reads a folder, in order of file name; a missing folder holds no files.</summary>
+    internal void ReadAll(string folder, Action<string, ProfileSource> read)
+    {
+        string path = Path.Combine(root.Profiles, folder);
+        if (!Directory.Exists(path))
+        {
+            return;
+        }
+
+        foreach (string file in Directory.EnumerateFiles(path, "*.toml").Order(StringComparer.Ordinal))
+        {
+            try
+            {
+                FieldReader fields = FieldReader.Open(file, Path.Combine("profiles", folder, Path.GetFileName(file)));
+                read(Path.GetFileNameWithoutExtension(file), new ProfileSource(fields, bibliography));
+                fields.Finish();
+            }
+            catch (DataFileException broken)
+            {
+                _problems.AddRange(broken.Problems);
+            }
+        }
+    }
+
+    /// <summary>Notes a complaint about a folder as a whole unless a condition holds.</summary>
+    internal void Require(bool condition, string folder, string rule)
+    {
+        if (!condition)
+        {
+            _problems.Add(new DataFileProblem(Path.Combine("profiles", folder), 0, string.Empty, rule));
+        }
+    }
+
+    /// <summary>Throws all complaints together, if there are any.</summary>
+    internal void Finish()
+    {
+        if (_problems.Count > 0)
+        {
+            throw new DataFileException(_problems);
+        }
+    }
+}

@@ -1,0 +1,87 @@
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Tools;
+
+namespace ReworkThermal.Data.Profiles;
+
+/// <summary>
+/// All profiles of a data folder by identifier (the file's name without its ending). Start reading this room here.
+/// </summary>
+public sealed class ProfileLibrary
+{
+    private readonly Dictionary<string, Laminate> _laminates = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Metal> _metals = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Board> _boards = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, JointProfile> _joints = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Connector> _connectors = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Iron> _irons = new(StringComparer.Ordinal);
+    private readonly Dictionary<ContactState, TipContact> _contacts = [];
+    private readonly Dictionary<string, AirNozzle> _nozzles = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Preheater> _preheaters = new(StringComparer.Ordinal);
+
+    private ProfileLibrary()
+    {
+    }
+
+    /// <summary>Laminates.</summary>
+    public IReadOnlyDictionary<string, Laminate> Laminates => _laminates;
+
+    /// <summary>Metals of foil and legs.</summary>
+    public IReadOnlyDictionary<string, Metal> Metals => _metals;
+
+    /// <summary>Boards.</summary>
+    public IReadOnlyDictionary<string, Board> Boards => _boards;
+
+    /// <summary>Joints with their surroundings.</summary>
+    public IReadOnlyDictionary<string, JointProfile> Joints => _joints;
+
+    /// <summary>Connector bodies.</summary>
+    public IReadOnlyDictionary<string, Connector> Connectors => _connectors;
+
+    /// <summary>Irons by class of tip.</summary>
+    public IReadOnlyDictionary<string, Iron> Irons => _irons;
+
+    /// <summary>Tip contacts by state; all three states are present.</summary>
+    public IReadOnlyDictionary<ContactState, TipContact> Contacts => _contacts;
+
+    /// <summary>Hot-air nozzles.</summary>
+    public IReadOnlyDictionary<string, AirNozzle> Nozzles => _nozzles;
+
+    /// <summary>Preheaters.</summary>
+    public IReadOnlyDictionary<string, Preheater> Preheaters => _preheaters;
+
+    /// <summary>Number of profiles read.</summary>
+    public int Count => _laminates.Count + _metals.Count + _boards.Count + _joints.Count + _connectors.Count + _irons.Count + _contacts.Count + _nozzles.Count + _preheaters.Count;
+
+    /// <summary>Reads every profile.</summary>
+    /// <param name="root">The data folder.</param>
+    /// <returns>The library.</returns>
+    /// <exception cref="DataFileException">One or more files are not in order; all of them are reported together.</exception>
+    public static ProfileLibrary Load(DataRoot root)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        ProfileLibrary library = new();
+        ProfileFolderReader reader = new(root, Bibliography.Load(Path.Combine(root.Profiles, "sources.toml")));
+        reader.ReadAll("metals", (id, file) => library._metals[id] = MaterialProfiles.Metal(file));
+        reader.ReadAll("laminates", (id, file) => library._laminates[id] = MaterialProfiles.Laminate(file));
+        reader.ReadAll("connectors", (id, file) => library._connectors[id] = MaterialProfiles.Connector(file));
+        reader.ReadAll("boards", (id, file) => library._boards[id] = BoardProfiles.Board(file, Pick(file, library._laminates), Pick(file, library._metals)));
+        reader.ReadAll("joints", (id, file) => library._joints[id] = JointProfiles.Joint(file, Pick(file, library._metals), Pick(file, library._connectors)));
+        reader.ReadAll("irons", (id, file) => library._irons[id] = ToolProfiles.Iron(file));
+        reader.ReadAll("contacts", (_, file) =>
+        {
+            TipContact contact = ToolProfiles.Contact(file);
+            library._contacts[contact.State] = contact;
+        });
+        reader.ReadAll("air", (id, file) => library._nozzles[id] = ToolProfiles.Nozzle(file));
+        reader.ReadAll("preheat", (id, file) => library._preheaters[id] = ToolProfiles.Preheater(file));
+        reader.Require(library._contacts.Count == Enum.GetValues<ContactState>().Length, "contacts", "must hold the states bare, tinned and flooded");
+        reader.Finish();
+        return library;
+    }
+
+    /// <summary>A look-up that blames the asking file when the name is unknown.</summary>
+    internal static Func<string, string, T> Pick<T>(ProfileSource file, IReadOnlyDictionary<string, T> known) => (id, field) =>
+        known.TryGetValue(id, out T? found)
+            ? found
+            : throw file.Fields.Wrong(field.Split('.')[0], $"names '{id}', which is not a profile; known: {string.Join(", ", known.Keys.Order(StringComparer.Ordinal))}");
+}
