@@ -108,6 +108,7 @@ internal static class UnitTable
     {
         ["Pa"] = PressureUnit.Pascal,
         ["MPa"] = PressureUnit.Megapascal,
+        ["GPa"] = PressureUnit.Gigapascal,
     });
 
     internal static readonly Quantity<MolarEnergy, MolarEnergyUnit> MolarEnergies = new("a molar energy", (n, u) => MolarEnergy.From(n, u), new()
