@@ -73,6 +73,9 @@ internal static class Front
             case Reply.AnsweredNo no:
                 Print(no.Report, asJson, shell);
                 return ExitCode.AnswerIsNo;
+            case Reply.AnsweredBroken broken:
+                Print(broken.Report, asJson, shell);
+                return ExitCode.BadData;
             case Reply.Misused misused:
                 return Complain(shell, ExitCode.Usage, misused.Sentence);
             case Reply.Unusable unusable:

@@ -10,6 +10,10 @@ internal static class HelpText
 
     internal const string Melt = "Melting behaviour of a solder or a mix.";
 
+    internal const string Data = "The data files of alloys and profiles.";
+
+    internal const string DataCheck = "Check every file in alloys and profiles: it can be read, its sources are listed, its published points are met.";
+
     internal const string Composition =
         "Elements with percent by mass, like Sn96.5Ag3Cu0.5; the first may stand without a number as the balance, like SnAg3Cu0.5.";
 }
