@@ -13,9 +13,6 @@ namespace ReworkThermal.Core.Damage;
 /// </summary>
 public sealed class LaminateKinetics
 {
-    // Molar gas constant [J/(mol K)], exact since the 2019 revision of the SI (CODATA 2018).
-    private const double GasConstant = 8.31446261815324;
-
     // Largest change of the Arrhenius exponent over one quadrature piece. With three Gauss-Legendre nodes the error of the
     // integral of exp(x) over a unit range is about 1e-6 of its value.
     private const double MostExponentStep = 1;
@@ -40,9 +37,9 @@ public sealed class LaminateKinetics
         ArgumentNullException.ThrowIfNull(parameters);
         _anchorK = parameters.AnchorTemperature.Kelvins;
         _errorK = parameters.InterfaceError.Central.Kelvins;
-        _lowB = parameters.ActivationEnergy.Low.JoulesPerMole / GasConstant;
-        _centralB = parameters.ActivationEnergy.Central.JoulesPerMole / GasConstant;
-        _highB = parameters.ActivationEnergy.High.JoulesPerMole / GasConstant;
+        _lowB = parameters.ActivationEnergy.Low.JoulesPerMole / MolarGas.Constant;
+        _centralB = parameters.ActivationEnergy.Central.JoulesPerMole / MolarGas.Constant;
+        _highB = parameters.ActivationEnergy.High.JoulesPerMole / MolarGas.Constant;
         CentralTimeS = limits.TimeToDelamination.Central.Seconds;
         LowFactor = CentralTimeS / limits.TimeToDelamination.High.Seconds;
         HighFactor = CentralTimeS / limits.TimeToDelamination.Low.Seconds;
