@@ -7,9 +7,9 @@ internal interface IRenderedReport
 {
     /// <summary>Writes the report for a reader.</summary>
     /// <param name="page">Where to write.</param>
-    void WriteText(Page page);
+    public void WriteText(Page page);
 
     /// <summary>Writes the members of the report's JSON object; the braces are written by the caller.</summary>
     /// <param name="json">Where to write.</param>
-    void WriteJson(Utf8JsonWriter json);
+    public void WriteJson(Utf8JsonWriter json);
 }

@@ -3,6 +3,7 @@ using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Limits;
 using ReworkThermal.Data.Profiles;
+using ReworkThermal.Data.Requests;
 
 namespace ReworkThermal.Data.Checks;
 
@@ -21,6 +22,8 @@ public static class DataFolderCheck
         root => RemovalFiles.Load(root),
         root => ProfileLibrary.Load(root),
         root => LimitsFolder.Load(root),
+        root => Workshop.Load(root),
+        ReadRequests,
     ];
 
     /// <summary>Runs every check.</summary>
@@ -29,7 +32,7 @@ public static class DataFolderCheck
     public static IReadOnlyList<CheckLine> Run(DataRoot root)
     {
         ArgumentNullException.ThrowIfNull(root);
-        List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader))];
+        List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader)).Distinct()];
         List<CheckLine> lines = [.. CheckFolder(root, root.Alloys, complaints), .. CheckFolder(root, root.Profiles, complaints)];
         return [.. lines, .. complaints.Where(c => lines.TrueForAll(l => l.File != c.File))];
     }
@@ -70,6 +73,29 @@ public static class DataFolderCheck
         catch (DataFileException broken)
         {
             return Lines(root, broken);
+        }
+    }
+
+    private static void ReadRequests(DataRoot root)
+    {
+        Workshop workshop = Workshop.Load(root);
+        string folder = Path.Combine(root.Profiles, "requests");
+        List<DataFileProblem> problems = [];
+        foreach (string path in Directory.Exists(folder) ? DataFolder.Files(folder) : [])
+        {
+            try
+            {
+                PlanRequestFile.Read(path, workshop);
+            }
+            catch (DataFileException broken)
+            {
+                problems.AddRange(broken.Problems);
+            }
+        }
+
+        if (problems.Count > 0)
+        {
+            throw new DataFileException(problems);
         }
     }
 

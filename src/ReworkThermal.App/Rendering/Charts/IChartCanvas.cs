@@ -6,11 +6,11 @@ internal interface IChartCanvas
     /// <summary>Draws a chain of straight lines.</summary>
     /// <param name="points">Two points or more.</param>
     /// <param name="pen">Colour, width and dashes.</param>
-    void Polyline(IReadOnlyList<ChartPoint> points, ChartPen pen);
+    public void Polyline(IReadOnlyList<ChartPoint> points, ChartPen pen);
 
     /// <summary>Writes a line of text.</summary>
     /// <param name="text">The text.</param>
     /// <param name="place">Where its baseline starts, ends or has its middle.</param>
     /// <param name="style">Size, anchor and direction.</param>
-    void Text(string text, ChartPoint place, ChartTextStyle style);
+    public void Text(string text, ChartPoint place, ChartTextStyle style);
 }
