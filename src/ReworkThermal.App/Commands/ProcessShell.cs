@@ -35,14 +35,21 @@ internal sealed class ProcessShell : IDisposable
             _error,
             DataRoot.BesideProgram,
             plain ? PlainWidth : Math.Clamp(TerminalWidth(), LeastWidth, MostWidth),
-            !plain && !IsSet("NO_COLOR") && Environment.GetEnvironmentVariable("TERM") != "dumb",
+            WantsColour(plain, Environment.GetEnvironmentVariable),
             !Console.IsErrorRedirected,
-            IsSet("REWORK_THERMAL_TRACE"),
+            !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("REWORK_THERMAL_TRACE")),
             _breakOff.Token);
     }
 
     /// <summary>What commands see of the process.</summary>
     internal Shell Shell { get; }
+
+    /// <summary>Whether answers may carry colour and weight.</summary>
+    /// <param name="redirected">Whether the answer goes to a file or another program.</param>
+    /// <param name="environment">Value of an environment variable; null when it is not set.</param>
+    /// <returns>False when redirected, when NO_COLOR is not empty, or on a terminal that says it can do nothing.</returns>
+    internal static bool WantsColour(bool redirected, Func<string, string?> environment) =>
+        !redirected && string.IsNullOrEmpty(environment("NO_COLOR")) && environment("TERM") != "dumb";
 
     /// <summary>Writes out what is still buffered.</summary>
     public void Dispose()
@@ -51,8 +58,6 @@ internal sealed class ProcessShell : IDisposable
         _error.Dispose();
         _breakOff.Dispose();
     }
-
-    private static bool IsSet(string variable) => !string.IsNullOrEmpty(Environment.GetEnvironmentVariable(variable));
 
     private static int TerminalWidth()
     {

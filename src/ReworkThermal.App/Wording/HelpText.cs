@@ -14,6 +14,10 @@ internal static class HelpText
 
     internal const string DataCheck = "Check every file in alloys and profiles: it can be read, its sources are listed, its published points are met.";
 
+    internal const string Csv = "Also write the figures to this file as comma-separated values.";
+
+    internal const string Plot = "Also draw the figures to this file; its name ends in .svg or .png.";
+
     internal const string Composition =
         "Elements with percent by mass, like Sn96.5Ag3Cu0.5; the first may stand without a number as the balance, like SnAg3Cu0.5.";
 }

@@ -13,6 +13,10 @@ internal static class Refusals
 
     internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";
 
+    internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
+
+    internal static string CannotWrite(string path, string why) => $"'{path}' cannot be written: {why}";
+
     internal static string NotANumber(string option, string text) =>
         $"{option} needs a number with a decimal point, like 0.3; got '{text}'.";
 
