@@ -1,0 +1,26 @@
+using System.Globalization;
+
+namespace ReworkThermal.App.Wording;
+
+/// <summary>Sentences for what cannot be done, and what would be right.</summary>
+internal static class Refusals
+{
+    internal const string BrokenOff = "broken off before there was an answer; nothing was stored.";
+
+    internal const string TraceHint = "set REWORK_THERMAL_TRACE=1 to see where, and please report it with the command and its files.";
+
+    internal static string HelpHint(string command) => $"try '{command} --help'.";
+
+    internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";
+
+    internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
+
+    internal static string CannotWrite(string path, string why) => $"'{path}' cannot be written: {why}";
+
+    internal static string NotANumber(string option, string text) =>
+        $"{option} needs a number with a decimal point, like 0.3; got '{text}'.";
+
+    internal static string OutOfLimits(string option, double value, double least, double most, string unit) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{option} must lie between {least:0.###} and {most:0.###}{(unit.Length > 0 ? " " + unit : string.Empty)}; got {value:0.######}.");
+}
