@@ -8,16 +8,16 @@ internal static class ExposureRules
     private const double SecondsPerDay = 86_400;
 
     /// <summary>Says why a touch cannot be logged.</summary>
-    /// <param name="state">The job so far.</param>
+    /// <param name="gate">The job so far.</param>
     /// <param name="logged">The touch.</param>
     /// <returns>Null when it can, else one clause.</returns>
-    internal static string? Fault(JobState state, JobEvent.ExposureLogged logged)
+    internal static string? Fault(JobGate gate, JobEvent.ExposureLogged logged)
     {
         Exposure exposure = logged.Exposure;
-        return (logged.Ends is int start ? JobRules.OpenTouch(state, start) : null)
+        return (logged.Ends is int start ? JobRules.OpenTouch(gate, start) : null)
             ?? JobRules.Tools(exposure.Tools)
             ?? JobRules.Within("the dwell", exposure.Dwell, SecondsPerDay)
-            ?? JobRules.SomePads(state, [.. exposure.Pads.Select(p => p.Pad)])
+            ?? JobRules.SomePads(gate, [.. exposure.Pads.Select(p => p.Pad)])
             ?? (exposure.StartedAt.Year is < 2000 or > 2200 ? "the touch must have begun between the years 2000 and 2200" : null)
             ?? (exposure.BoardAtStart is Temperature board ? JobRules.Within("the board temperature", board) : null)
             ?? JobRules.Each(exposure.Pads, Share)

@@ -27,4 +27,10 @@ public interface IJobStore : IDisposable
     /// <returns>The written entry, or the number of the last entry when others were added meanwhile.</returns>
     /// <exception cref="JobStoreException">The entry could not be written; nothing was changed.</exception>
     public AppendOutcome Append(JobId job, int after, DateTimeOffset at, JobEvent what);
+
+    /// <summary>Adds entries of many jobs, all or none.</summary>
+    /// <param name="logs">Per job the entries to add, numbered on from the last one the caller has seen; already judged.</param>
+    /// <returns>Written, or the job in which others were quicker.</returns>
+    /// <exception cref="JobStoreException">The entries could not be written; nothing was changed.</exception>
+    public BatchOutcome AppendAll(IReadOnlyList<JobLog> logs);
 }

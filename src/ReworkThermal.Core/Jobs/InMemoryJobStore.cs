@@ -32,13 +32,13 @@ public sealed class InMemoryJobStore : IJobStore
         ArgumentNullException.ThrowIfNull(what);
         lock (_gate)
         {
-            int last = _jobs.TryGetValue(job, out List<JobEntry>? entries) ? entries.Count : 0;
+            int last = Last(job);
             if (last != after)
             {
                 return new AppendOutcome.Overtaken(last);
             }
 
-            if (entries is null)
+            if (!_jobs.TryGetValue(job, out List<JobEntry>? entries))
             {
                 _jobs.Add(job, entries = []);
             }
@@ -50,9 +50,39 @@ public sealed class InMemoryJobStore : IJobStore
     }
 
     /// <inheritdoc/>
+    public BatchOutcome AppendAll(IReadOnlyList<JobLog> logs)
+    {
+        ArgumentNullException.ThrowIfNull(logs);
+        lock (_gate)
+        {
+            foreach (JobLog log in logs)
+            {
+                if (log.Entries.Count > 0 && log.Entries[0].Number != Last(log.Id) + 1)
+                {
+                    return new BatchOutcome.Overtaken(log.Id);
+                }
+            }
+
+            foreach (JobLog log in logs.Where(l => l.Entries.Count > 0))
+            {
+                if (!_jobs.TryGetValue(log.Id, out List<JobEntry>? entries))
+                {
+                    _jobs.Add(log.Id, entries = []);
+                }
+
+                entries.AddRange(log.Entries);
+            }
+
+            return new BatchOutcome.Written(logs.Sum(l => l.Entries.Count));
+        }
+    }
+
+    /// <inheritdoc/>
     public void Dispose()
     {
     }
+
+    private int Last(JobId job) => _jobs.TryGetValue(job, out List<JobEntry>? entries) ? entries.Count : 0;
 
     private static JobHeader Header(JobId id, List<JobEntry> entries)
     {

@@ -17,15 +17,50 @@ public static class JobRules
     public static EventVerdict Judge(JobState? state, JobEvent next)
     {
         ArgumentNullException.ThrowIfNull(next);
-        string? fault = state is null
-            ? next is JobEvent.JobOpened opened ? Brief(opened.Brief) : "a job must be opened first"
-            : AfterOpening(state, next);
-        return fault is null ? _accepted : new EventVerdict.Refused(fault);
+        JobGate gate = new();
+        foreach (JobEntry entry in state?.Entries ?? [])
+        {
+            gate.Admit(entry);
+        }
+
+        return Fault(gate, next) is { } fault ? new EventVerdict.Refused(fault) : _accepted;
     }
 
-    private static string? AfterOpening(JobState state, JobEvent next)
+    /// <summary>Judges a whole record that comes from elsewhere.</summary>
+    /// <param name="entries">The entries.</param>
+    /// <returns>Accepted, or refused with the number of the first entry that does not fit and the reason.</returns>
+    public static EventVerdict JudgeAll(IReadOnlyList<JobEntry> entries)
     {
-        if (state.Status == JobStatus.Closed && next is not JobEvent.JobReopened)
+        ArgumentNullException.ThrowIfNull(entries);
+        JobGate gate = new();
+        foreach (JobEntry entry in entries)
+        {
+            if (entry.Number != gate.LastNumber + 1)
+            {
+                return new EventVerdict.Refused(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"entry {entry.Number} stands where entry {gate.LastNumber + 1} is due; entries are numbered from 1 without gaps"));
+            }
+
+            if (Fault(gate, entry.What) is { } fault)
+            {
+                return new EventVerdict.Refused(string.Create(CultureInfo.InvariantCulture, $"entry {entry.Number}: {fault}"));
+            }
+
+            gate.Admit(entry);
+        }
+
+        return entries.Count > 0 ? _accepted : new EventVerdict.Refused("a job has at least the entry that opens it");
+    }
+
+    private static string? Fault(JobGate gate, JobEvent next) =>
+        gate.LastNumber > 0 ? AfterOpening(gate, next)
+        : next is JobEvent.JobOpened opened ? Brief(opened.Brief)
+        : "a job must be opened first";
+
+    private static string? AfterOpening(JobGate gate, JobEvent next)
+    {
+        if (gate.Status == JobStatus.Closed && next is not JobEvent.JobReopened)
         {
             return "the job is closed; reopen it first";
         }
@@ -34,39 +69,39 @@ public static class JobRules
         {
             JobEvent.JobOpened => "the job is open already",
             JobEvent.BriefRevised revised => Brief(revised.Brief),
-            JobEvent.PinsRegistered registered => Pins(state, registered.Pins),
-            JobEvent.PadRegistered registered => NewPad(state, registered),
-            JobEvent.PadStateSeen seen => Pad(state, seen.Pad) ?? EventText.Optional("the note", seen.Note),
-            JobEvent.PriorHeatStated stated => Each(stated.Pads, p => Pad(state, p)) ?? EventText.Optional("the note", stated.Note),
+            JobEvent.PinsRegistered registered => Pins(gate, registered.Pins),
+            JobEvent.PadRegistered registered => NewPad(gate, registered),
+            JobEvent.PadStateSeen seen => Pad(gate, seen.Pad) ?? EventText.Optional("the note", seen.Note),
+            JobEvent.PriorHeatStated stated => Each(stated.Pads, p => Pad(gate, p)) ?? EventText.Optional("the note", stated.Note),
             JobEvent.PlanAccepted accepted => Plan(accepted.Plan),
             JobEvent.CautionsShown => null,
-            JobEvent.TouchStarted started => Tools(started.Start.Tools) ?? SomePads(state, started.Start.Pads),
-            JobEvent.ExposureLogged logged => ExposureRules.Fault(state, logged),
-            JobEvent.TouchDropped dropped => OpenTouch(state, dropped.Start) ?? EventText.Required("the reason", dropped.Reason),
-            JobEvent.MeasurementTaken taken => Measurement(state, taken.Measurement),
-            JobEvent.CheckDone done => Check(state, done),
-            JobEvent.WireRun run => Wire(state, run),
-            JobEvent.NoteTaken note => EventText.Required("the note", note.Text) ?? (note.Pad is null ? null : Pad(state, note.Pad)),
-            JobEvent.EntryVoided voided => Void(state, voided),
-            JobEvent.JobClosed closed => Close(state) ?? EventText.Optional("the note", closed.Note),
-            JobEvent.JobReopened reopened => state.Status == JobStatus.Open ? "the job is open" : EventText.Required("the reason", reopened.Reason),
+            JobEvent.TouchStarted started => Tools(started.Start.Tools) ?? SomePads(gate, started.Start.Pads),
+            JobEvent.ExposureLogged logged => ExposureRules.Fault(gate, logged),
+            JobEvent.TouchDropped dropped => OpenTouch(gate, dropped.Start) ?? EventText.Required("the reason", dropped.Reason),
+            JobEvent.MeasurementTaken taken => Measurement(gate, taken.Measurement),
+            JobEvent.CheckDone done => Check(gate, done),
+            JobEvent.WireRun run => Wire(gate, run),
+            JobEvent.NoteTaken note => EventText.Required("the note", note.Text) ?? (note.Pad is null ? null : Pad(gate, note.Pad)),
+            JobEvent.EntryVoided voided => Void(gate, voided),
+            JobEvent.JobClosed closed => Close(gate) ?? EventText.Optional("the note", closed.Note),
+            JobEvent.JobReopened reopened => gate.Status == JobStatus.Open ? "the job is open" : EventText.Required("the reason", reopened.Reason),
             _ => throw new InvalidOperationException($"no rule for {next.GetType().Name}"),
         };
     }
 
-    internal static string? Pad(JobState state, PadId pad) =>
-        state.Pads.ContainsKey(pad) ? null : $"there is no pad {pad} in this job; register it first";
+    internal static string? Pad(JobGate gate, PadId pad) =>
+        gate.HasPad(pad) ? null : $"there is no pad {pad} in this job; register it first";
 
-    internal static string? SomePads(JobState state, IReadOnlyList<PadId> pads) =>
+    internal static string? SomePads(JobGate gate, IReadOnlyList<PadId> pads) =>
         pads.Count == 0 ? "name at least one pad"
         : pads.Distinct().Count() != pads.Count ? "a pad is named twice"
-        : Each(pads, p => Pad(state, p));
+        : Each(pads, p => Pad(gate, p));
 
     internal static string? Tools(IReadOnlyList<ToolSetting> tools) =>
         tools.Count == 0 ? "name at least one tool with its setting" : Each(tools, Tool);
 
-    internal static string? OpenTouch(JobState state, int number) =>
-        state.OpenTouches.Any(t => t.Number == number)
+    internal static string? OpenTouch(JobGate gate, int number) =>
+        gate.IsOpenTouch(number)
             ? null
             : string.Create(CultureInfo.InvariantCulture, $"entry {number} is no touch that is still open");
 
@@ -94,14 +129,14 @@ public static class JobRules
         ?? EventText.Optional("the connector", brief.Connector)
         ?? EventText.Optional("the base solder", brief.BaseSolder);
 
-    private static string? Pins(JobState state, IReadOnlyList<Pin> pins) =>
+    private static string? Pins(JobGate gate, IReadOnlyList<Pin> pins) =>
         pins.Count == 0 ? "name at least one pin"
-        : Each(pins, p => state.Pads.ContainsKey(p.Number) ? $"pad {p.Number} is in this job already" : null)
+        : Each(pins, p => gate.HasPad(p.Number) ? $"pad {p.Number} is in this job already" : null)
             ?? Each(pins, p => EventText.Required("the pin name", p.Name) ?? EventText.Optional("the pair", p.Pair))
-            ?? PinRegister.Fault([.. state.Register.Pins, .. pins]);
+            ?? PinRegister.Fault([.. gate.Pins, .. pins]);
 
-    private static string? NewPad(JobState state, JobEvent.PadRegistered registered) =>
-        state.Pads.ContainsKey(registered.Pad)
+    private static string? NewPad(JobGate gate, JobEvent.PadRegistered registered) =>
+        gate.HasPad(registered.Pad)
             ? $"pad {registered.Pad} is in this job already"
             : EventText.Required("the description", registered.Description);
 
@@ -116,8 +151,8 @@ public static class JobRules
         ?? EventText.Optional("the alloy", plan.Alloy)
         ?? EventText.Required("the summary", plan.Summary);
 
-    private static string? Measurement(JobState state, TimedMeasurement measurement) =>
-        Pad(state, measurement.Pad)
+    private static string? Measurement(JobGate gate, TimedMeasurement measurement) =>
+        Pad(gate, measurement.Pad)
         ?? Tools(measurement.Tools)
         ?? (measurement.BoardAtStart is Temperature board ? Within("the board temperature", board) : null)
         ?? measurement switch
@@ -131,18 +166,18 @@ public static class JobRules
             _ => throw new InvalidOperationException($"no rule for {measurement.GetType().Name}"),
         };
 
-    private static string? Check(JobState state, JobEvent.CheckDone done) =>
-        state.Checks.Lines.Any(l => l.Check == done.Check)
+    private static string? Check(JobGate gate, JobEvent.CheckDone done) =>
+        gate.HasCheck(done.Check)
             ? done.Reading is { Ohms: double ohms } && !(ohms >= 0)
                 ? "the reading must be a resistance of zero or more"
                 : EventText.Optional("the note", done.Note)
             : "this check is not on the job's list; the list follows from the pin register";
 
-    private static string? Wire(JobState state, JobEvent.WireRun run)
+    private static string? Wire(JobGate gate, JobEvent.WireRun run)
     {
         JumperWire wire = run.Wire;
-        return Pad(state, wire.From)
-            ?? Pad(state, wire.To)
+        return Pad(gate, wire.From)
+            ?? Pad(gate, wire.To)
             ?? (wire.From == wire.To ? "a wire needs two different ends" : null)
             ?? (wire.Length.Millimeters is > 0 and <= 1000 ? null : "the length of a wire must be above 0 and at most 1000 mm")
             ?? EventText.Optional("the insulation", wire.Insulation)
@@ -150,20 +185,20 @@ public static class JobRules
             ?? EventText.Optional("the note", run.Note);
     }
 
-    private static string? Void(JobState state, JobEvent.EntryVoided voided)
+    private static string? Void(JobGate gate, JobEvent.EntryVoided voided)
     {
         string entry = string.Create(CultureInfo.InvariantCulture, $"entry {voided.Number}");
-        if (voided.Number < 1 || voided.Number > state.LastNumber)
+        if (voided.Number < 1 || voided.Number > gate.LastNumber)
         {
             return $"there is no {entry} in this job";
         }
 
-        if (state.Voided.ContainsKey(voided.Number))
+        if (gate.IsVoided(voided.Number))
         {
             return $"{entry} is voided already";
         }
 
-        return state.Entries[voided.Number - 1].What switch
+        return gate.EventAt(voided.Number) switch
         {
             JobEvent.ExposureLogged or JobEvent.MeasurementTaken or JobEvent.CheckDone or JobEvent.WireRun or JobEvent.NoteTaken
                 or JobEvent.PadStateSeen or JobEvent.PriorHeatStated or JobEvent.PlanAccepted => EventText.Required("the reason", voided.Reason),
@@ -171,8 +206,8 @@ public static class JobRules
         };
     }
 
-    private static string? Close(JobState state) =>
-        state.OpenTouches is [Logged<TouchStart> open, ..]
-            ? string.Create(CultureInfo.InvariantCulture, $"touch {open.Number} is still open; log it or drop it first")
+    private static string? Close(JobGate gate) =>
+        gate.FirstOpenTouch is int open
+            ? string.Create(CultureInfo.InvariantCulture, $"touch {open} is still open; log it or drop it first")
             : null;
 }
