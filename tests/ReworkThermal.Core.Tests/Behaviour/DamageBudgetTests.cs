@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
 

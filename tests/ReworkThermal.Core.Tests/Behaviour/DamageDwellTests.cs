@@ -2,7 +2,6 @@ using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
 

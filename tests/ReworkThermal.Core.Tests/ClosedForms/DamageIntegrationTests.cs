@@ -4,7 +4,6 @@ using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.ClosedForms;
 

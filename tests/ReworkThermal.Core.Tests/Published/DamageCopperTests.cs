@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Damage;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Published;
 

@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Damage;
 using UnitsNet;
 using UnitsNet.Units;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Published;
 

@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Data.Limits;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Limits;
 
