@@ -17,6 +17,7 @@ internal static class CommandTree
         Option<bool> json = new("--json") { Description = HelpText.Json, Recursive = true };
         RootCommand root = new(HelpText.Program) { json };
         root.Directives.Clear();
+        root.Add(MeltCommand.Define(shell, json));
         root.Add(DataCommand.Define(shell, json));
         return root;
     }

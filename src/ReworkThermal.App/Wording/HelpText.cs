@@ -14,6 +14,8 @@ internal static class HelpText
 
     internal const string DataCheck = "Check every file in alloys and profiles: it can be read, its sources are listed, its published points are met.";
 
+    internal const string Curve = "Show liquid fraction, enthalpy and phases against temperature instead of the summary.";
+
     internal const string Csv = "Also write the figures to this file as comma-separated values.";
 
     internal const string Plot = "Also draw the figures to this file; its name ends in .svg or .png.";

@@ -1,0 +1,22 @@
+using ReworkThermal.Data.Checks;
+
+namespace ReworkThermal.Data;
+
+/// <summary>Full citations of the sources that data files name.</summary>
+public static class Citations
+{
+    /// <summary>Citations of files of one data folder, each once, in the order in which they are met.</summary>
+    /// <param name="paths">Paths of data files.</param>
+    /// <param name="bibliography">Bibliography of their folder.</param>
+    /// <returns>Full citations.</returns>
+    /// <exception cref="DataFileException">A file cannot be read.</exception>
+    public static IReadOnlyList<string> Of(IEnumerable<string> paths, Bibliography bibliography)
+    {
+        ArgumentNullException.ThrowIfNull(paths);
+        ArgumentNullException.ThrowIfNull(bibliography);
+        return [.. paths
+            .SelectMany(path => SourceKeys.In(path, path))
+            .Select(s => bibliography.Cite(s.Source) ?? s.Source)
+            .Distinct(StringComparer.Ordinal)];
+    }
+}
