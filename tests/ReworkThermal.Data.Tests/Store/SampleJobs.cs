@@ -5,7 +5,6 @@ using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Jobs.Wiring;
 using ReworkThermal.Data.Store;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Store;
 

@@ -4,7 +4,6 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;
 

@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Jobs;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;
 

@@ -1,7 +1,6 @@
 using System.Diagnostics;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;

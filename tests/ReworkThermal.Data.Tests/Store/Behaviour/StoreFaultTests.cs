@@ -3,7 +3,6 @@ using System.Globalization;
 using Microsoft.Data.Sqlite;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;

@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;
 

@@ -1,7 +1,6 @@
 using Microsoft.Data.Sqlite;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;
 

@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;

@@ -1,6 +1,5 @@
 using System.Text;
 using ReworkThermal.Data.Store;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Store.Published;
 
