@@ -15,6 +15,9 @@ public sealed class BarrelFatigue
     private readonly BarrelParameters _parameters;
     private readonly LaminateLimits _laminate;
     private readonly PadGeometry.Through _pad;
+    private readonly double _plasticAtOneCycle;
+    private readonly double _elasticFactor;
+    private readonly double _logElasticBase;
 
     /// <summary>Prepares a hole.</summary>
     /// <param name="laminate">The class of laminate.</param>
@@ -28,6 +31,10 @@ public sealed class BarrelFatigue
         _laminate = laminate;
         _parameters = parameters;
         _pad = pad;
+        double ductility = parameters.FractureStrain.Central;
+        _plasticAtOneCycle = Math.Pow(ductility, 0.75);
+        _elasticFactor = 0.9 * (parameters.TensileStrength.Central / parameters.CopperModulus.Central);
+        _logElasticBase = ductility - Math.Log(0.36);
     }
 
     /// <summary>Free mismatch strain between board and copper from rest to a peak, a1 (Tg - T0) + a2 (T - Tg) - aCu (T - T0).</summary>
@@ -40,7 +47,7 @@ public sealed class BarrelFatigue
     /// <param name="resinModulus">Through-thickness modulus of the hot laminate, above zero.</param>
     /// <returns>Cycles, at least one.</returns>
     public double CyclesToFailure(Temperature peak, Pressure resinModulus) =>
-        Life(peak.DegreesCelsius, Central(resinModulus), _pad.Copper.Central.Meters);
+        Life(Strain(peak.DegreesCelsius, Central(resinModulus), _pad.Copper.Central.Meters));
 
     /// <summary>
     /// Share of the barrel's life that one excursion uses; zero where the peak does not pass Tg. Favourable end: least expansion,
@@ -57,26 +64,27 @@ public sealed class BarrelFatigue
         bool whole = region == HeatedRegion.WholeBoard;
         Case mild = new(_laminate.ExpansionBelow.Low, _laminate.ExpansionAbove.Low, _laminate.GlassTransition.High, _parameters.ResinModulus.Low);
         Case harsh = new(_laminate.ExpansionBelow.High, _laminate.ExpansionAbove.High, _laminate.GlassTransition.Low, _parameters.ResinModulus.High);
-        double central = Walls(peakCelsius, Central(_parameters.ResinModulus.Central)).Central;
+        Case central = Central(_parameters.ResinModulus.Central);
         return new Spread(
-            (whole ? 1 : local.Low) * Walls(peakCelsius, mild).Low / factor.High,
-            (whole ? 1 : local.Central) * central / factor.Central,
-            (whole ? 1 : local.High) * Walls(peakCelsius, harsh).High / factor.Low);
+            (whole ? 1 : local.Low) * Wear(Strains(peakCelsius, mild).Low) / factor.High,
+            (whole ? 1 : local.Central) * Wear(Strains(peakCelsius, central).Central) / factor.Central,
+            (whole ? 1 : local.High) * Wear(Strains(peakCelsius, harsh).High) / factor.Low);
     }
 
     private Case Central(Pressure resinModulus) =>
         new(_laminate.ExpansionBelow.Central, _laminate.ExpansionAbove.Central, _laminate.GlassTransition.Central, resinModulus);
 
-    private Spread Walls(double peakCelsius, Case at)
+    private Spread Strains(double peakCelsius, Case at)
     {
         if (peakCelsius <= at.GlassTransition.DegreesCelsius)
         {
             return default;
         }
 
-        double thin = 1 / Life(peakCelsius, at, _pad.Copper.Low.Meters);
-        double central = 1 / Life(peakCelsius, at, _pad.Copper.Central.Meters);
-        double thick = 1 / Life(peakCelsius, at, _pad.Copper.High.Meters);
+        // The life falls as the strain grows, so the ends of the strain are the ends of the life.
+        double thin = Strain(peakCelsius, at, _pad.Copper.Low.Meters);
+        double central = Strain(peakCelsius, at, _pad.Copper.Central.Meters);
+        double thick = Strain(peakCelsius, at, _pad.Copper.High.Meters);
         return new Spread(Math.Min(central, Math.Min(thin, thick)), central, Math.Max(central, Math.Max(thin, thick)));
     }
 
@@ -89,9 +97,12 @@ public sealed class BarrelFatigue
         return Math.Max(0, below + above - (_parameters.CopperExpansion.Central.PerKelvin * (peakCelsius - start)));
     }
 
-    private double Life(double peakCelsius, Case at, double wallM)
+    private double Strain(double peakCelsius, Case at, double wallM) => CopperStrain(Mismatch(peakCelsius, at), at.ResinModulus.Pascals, wallM);
+
+    private double Wear(double strain) => strain > 0 ? 1 / Life(strain) : 0;
+
+    private double Life(double strain)
     {
-        double strain = CopperStrain(Mismatch(peakCelsius, at), at.ResinModulus.Pascals, wallM);
         double low = 0;
         double high = MostLogLife;
         while (high - low > 1e-10)
@@ -103,14 +114,9 @@ public sealed class BarrelFatigue
         return Math.Pow(10, low);
     }
 
-    private double StrainRange(double logLife)
-    {
-        double ductility = _parameters.FractureStrain.Central;
-        double plastic = Math.Pow(10, -0.6 * logLife) * Math.Pow(ductility, 0.75);
-        double elastic = 0.9 * (_parameters.TensileStrength.Central / _parameters.CopperModulus.Central)
-            * Math.Pow(Math.Exp(ductility) / 0.36, 0.1785 * (5 - logLife));
-        return plastic + elastic;
-    }
+    private double StrainRange(double logLife) =>
+        (Math.Exp(-0.6 * Math.Log(10) * logLife) * _plasticAtOneCycle)
+        + (_elasticFactor * Math.Exp(_logElasticBase * 0.1785 * (5 - logLife)));
 
     private double CopperStrain(double mismatch, double resinPa, double wallM)
     {

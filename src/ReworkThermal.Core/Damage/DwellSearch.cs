@@ -27,19 +27,19 @@ public static class DwellSearch
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(most.Seconds, nameof(most));
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(limit.Share, nameof(limit));
         HeatBudget now = model.Budget(before);
-        if (!Keeps(now, limit))
+        if (!limit.Keeps(now))
         {
             return new SafeDwell.None(now, "the pad is over the limit already");
         }
 
         HeatBudget atMost = After(most);
-        if (Keeps(atMost, limit))
+        if (limit.Keeps(atMost))
         {
             return new SafeDwell.WholeRange(most, atMost);
         }
 
         HeatBudget shortest = After(Precision);
-        if (most <= Precision || !Keeps(shortest, limit))
+        if (most <= Precision || !limit.Keeps(shortest))
         {
             return new SafeDwell.None(now, "even the shortest touch breaks the limit: one more melt is too many, or the heat after it");
         }
@@ -49,7 +49,7 @@ public static class DwellSearch
         while (high - low > Precision.Seconds)
         {
             double middle = 0.5 * (low + high);
-            (low, high) = Keeps(After(Duration.FromSeconds(middle)), limit) ? (middle, high) : (low, middle);
+            (low, high) = limit.Keeps(After(Duration.FromSeconds(middle))) ? (middle, high) : (low, middle);
         }
 
         Duration longest = Duration.FromSeconds(low);
@@ -68,7 +68,4 @@ public static class DwellSearch
     /// <returns>The longest dwell, or why there is none.</returns>
     public static SafeDwell LongestSteady(DamageModel model, PadDamage before, Temperature temperature, SolderCharge? charge, Duration most, DwellLimit limit) =>
         Longest(model, before, dwell => PadExposure.Steady(temperature, dwell, melted: true, charge), most, limit);
-
-    private static bool Keeps(HeatBudget budget, DwellLimit limit) =>
-        (limit.AtUnfavourableEnd ? budget.Share.High : budget.Share.Central) <= limit.Share;
 }

@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Jobs.Checking;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Jobs.Wiring;
-using UnitsNet;
 
 namespace ReworkThermal.Core.Jobs;
 
@@ -55,7 +54,7 @@ public abstract record JobEvent
     public sealed record MeasurementTaken(TimedMeasurement Measurement) : JobEvent;
 
     /// <summary>A check was probed.</summary>
-    public sealed record CheckDone(ElectricalCheck Check, CheckResult Result, ElectricResistance? Reading, string? Note) : JobEvent;
+    public sealed record CheckDone(ElectricalCheck Check, CheckResult Result, MeterReading? Reading, string? Note) : JobEvent;
 
     /// <summary>A jumper wire was laid; its soldering is logged as exposures.</summary>
     public sealed record WireRun(JumperWire Wire, string? Note) : JobEvent;

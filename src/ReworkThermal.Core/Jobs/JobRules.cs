@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Jobs.Checking;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Jobs.Wiring;
 using UnitsNet;
@@ -168,7 +169,7 @@ public static class JobRules
 
     private static string? Check(JobGate gate, JobEvent.CheckDone done) =>
         gate.HasCheck(done.Check)
-            ? done.Reading is { Ohms: double ohms } && !(ohms >= 0)
+            ? done.Reading is MeterReading.Shown { Resistance.Ohms: < 0 }
                 ? "the reading must be a resistance of zero or more"
                 : EventText.Optional("the note", done.Note)
             : "this check is not on the job's list; the list follows from the pin register";

@@ -24,7 +24,7 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         }
         catch (ArgumentException problem)
         {
-            throw new RecordFormatException(problem.Message, problem);
+            throw fields.Wrong(problem);
         }
     }
 
@@ -52,7 +52,7 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         EventKinds.EntryVoided => new JobEvent.EntryVoided(fields.Whole("voids"), fields.Text("reason")),
         EventKinds.JobClosed => new JobEvent.JobClosed(fields.TextOrNull("note")),
         EventKinds.JobReopened => new JobEvent.JobReopened(fields.Text("reason")),
-        _ => throw new RecordFormatException("the kind of the event is not known to this program"),
+        _ => throw fields.Wrong("event", $"is a kind of event that this program does not know: {kind}"),
     };
 
     private static JobBrief Brief(RecordReader fields) => new(
@@ -159,10 +159,13 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         };
     }
 
-    private static ElectricResistance? Reading(RecordReader fields) =>
-        fields.TruthOrNull("reading_open") == true ? ElectricResistance.FromOhms(double.PositiveInfinity)
-        : fields.NumberOrNull("reading_ohm") is double ohms ? ElectricResistance.FromOhms(ohms)
-        : null;
+    private static MeterReading? Reading(RecordReader fields) =>
+        fields.TruthOrNull("reading_over_range") switch
+        {
+            true => new MeterReading.OverRange(),
+            false => throw fields.Wrong("reading_over_range", "must be true, or absent"),
+            null => fields.NumberOrNull("reading_ohm") is double ohms ? new MeterReading.Shown(ElectricResistance.FromOhms(ohms)) : null,
+        };
 
     private static JumperWire Wire(RecordReader fields) => new(
         Pad(fields, "from"),

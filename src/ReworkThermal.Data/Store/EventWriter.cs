@@ -246,17 +246,16 @@ internal sealed class EventWriter
         }
 
         _json.WriteString("result", Words.Results[done.Result]);
-        if (done.Reading is { } reading)
+        switch (done.Reading)
         {
-            // A meter that shows "open" reads as infinity, which JSON has no number for.
-            if (double.IsPositiveInfinity(reading.Ohms))
-            {
-                _json.WriteBoolean("reading_open", true);
-            }
-            else
-            {
-                _json.WriteNumber("reading_ohm", reading.Ohms);
-            }
+            case MeterReading.Shown shown:
+                _json.WriteNumber("reading_ohm", shown.Resistance.Ohms);
+                break;
+            case MeterReading.OverRange:
+                _json.WriteBoolean("reading_over_range", true);
+                break;
+            default:
+                break;
         }
 
         Optional("note", done.Note);

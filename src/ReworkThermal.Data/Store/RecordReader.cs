@@ -94,6 +94,9 @@ internal sealed class RecordReader
 
     internal RecordFormatException Wrong(string name, string rule) => new($"{PathOf(name)} {rule}");
 
+    /// <summary>What a constructor refused, with the place of this object.</summary>
+    internal RecordFormatException Wrong(ArgumentException problem) => new($"{Shown(_path)}: {problem.Message}", problem);
+
     private RecordFormatException Missing(string name) => Wrong(name, "is missing");
 
     private JsonElement Array(string name) =>

@@ -21,6 +21,9 @@ public sealed partial class SqliteJobStore : IJobStore
     /// <summary>Full path of the file.</summary>
     public string Path { get; }
 
+    /// <summary>The connection, so that a test can look at it or set limits on it.</summary>
+    internal SqliteConnection Connection => _connection;
+
     /// <summary>Opens a store; makes the file and its folder when they are not there.</summary>
     /// <param name="path">Path of the file.</param>
     /// <returns>The store.</returns>

@@ -32,6 +32,19 @@ public sealed class DamageDwellTests
     }
 
     [Fact]
+    public void A_limit_on_one_gauge_leaves_the_others_aside()
+    {
+        DamageModel model = DamageBench.Model("C");
+        PadDamage start = model.Begin(DamageBench.Prior("sound"));
+        DwellLimit laminate = new(1, AtUnfavourableEnd: true, GaugeKind.Laminate);
+        SafeDwell.UpTo found = Assert.IsType<SafeDwell.UpTo>(Search(model, start, 320, laminate));
+        Assert.InRange(found.After.GaugeOrNull(GaugeKind.Laminate)!.Share.High, 0.99, 1);
+        Assert.True(found.After.Share.High > 1);
+        DamageModel land = DamageBench.Model("C", DamageBench.Land());
+        Assert.IsType<SafeDwell.WholeRange>(Search(land, land.Begin(DamageBench.Prior("sound")), 350, laminate with { Only = GaugeKind.Barrel }));
+    }
+
+    [Fact]
     public void A_mild_touch_keeps_the_limit_over_the_whole_range() =>
         Assert.IsType<SafeDwell.WholeRange>(Search(DamageBench.Model("C"), DamageBench.Model("C").Begin(DamageBench.Prior("sound")), 200, _whole));
 

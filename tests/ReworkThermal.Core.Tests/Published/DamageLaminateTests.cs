@@ -48,6 +48,21 @@ public sealed class DamageLaminateTests
         Assert.InRange(sums.CentralEnergy / sums.Cooler, 1.85, 1.95);
     }
 
+    /// <summary>
+    /// The ends take the worse and better activation energy and T260 times or divided by 1.6 (the class file): hot steps are worst with
+    /// 200 kJ/mol, cool ones with 100. Times from damage-time-to-delamination.csv for class A, printed to whole seconds.
+    /// </summary>
+    [Theory]
+    [InlineData(300, 124, 26)]
+    [InlineData(220, 23306, 3739)]
+    public void Ends_of_the_share_are_the_corners_of_the_figures(double celsius, double slowestS, double fastestS)
+    {
+        LaminateKinetics kinetics = DamageBench.Model("A").Kinetics;
+        Spread share = kinetics.Share(kinetics.Spent(DamageBench.Celsius(celsius), Duration.FromSeconds(10)));
+        Assert.Equal(1, share.Low * slowestS * 1.6 / 10, 0.02);
+        Assert.Equal(1, share.High * fastestS / 1.6 / 10, 0.02);
+    }
+
     /// <summary>Nine melts and a damage sum of 0.5 at a loss of 0.08 per melt keep 0.236 of the bond (independent computation).</summary>
     [Fact]
     public void Kept_bond_agrees_with_the_worked_value() =>
