@@ -18,6 +18,7 @@ internal static class CommandTree
         RootCommand root = new(HelpText.Program) { json };
         root.Directives.Clear();
         root.Add(MeltCommand.Define(shell, json));
+        root.Add(DiluteCommand.Define(shell, json));
         root.Add(DataCommand.Define(shell, json));
         return root;
     }

@@ -4,6 +4,7 @@ using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Limits;
 using ReworkThermal.Data.Profiles;
 using ReworkThermal.Data.Requests;
+using ReworkThermal.Data.Thermodynamics;
 
 namespace ReworkThermal.Data.Checks;
 
@@ -19,6 +20,7 @@ public static class DataFolderCheck
     private static readonly IReadOnlyList<Action<DataRoot>> _readers =
     [
         root => AlloyShelf.Load(root),
+        root => ThermodynamicFiles.Load(Path.Combine(root.Alloys, "thermodynamics")),
         root => RemovalFiles.Load(root),
         root => ProfileLibrary.Load(root),
         root => LimitsFolder.Load(root),
