@@ -4,7 +4,6 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Core.Tests.Behaviour;

@@ -2,7 +2,6 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.ClosedForms;
 

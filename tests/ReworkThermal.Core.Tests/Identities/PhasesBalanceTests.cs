@@ -2,7 +2,6 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Identities;
 

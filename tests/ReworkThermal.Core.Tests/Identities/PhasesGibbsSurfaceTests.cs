@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases.Solving;
 using ReworkThermal.Core.Tests.Published;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Identities;
 

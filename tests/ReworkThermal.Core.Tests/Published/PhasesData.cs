@@ -3,7 +3,6 @@ using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Thermodynamics;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Published;
 

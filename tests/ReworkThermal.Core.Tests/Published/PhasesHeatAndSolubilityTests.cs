@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Published;
 

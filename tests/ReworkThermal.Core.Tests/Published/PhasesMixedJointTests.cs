@@ -2,7 +2,6 @@ using System.Globalization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
 using UnitsNet;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Core.Tests.Published;

@@ -2,7 +2,6 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
 using ReworkThermal.Data.Thermodynamics;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Thermodynamics;
 
