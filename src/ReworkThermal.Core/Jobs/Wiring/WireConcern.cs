@@ -12,7 +12,7 @@ public enum WireConcern
     /// <summary>The insulation gets hotter than it bears.</summary>
     InsulationTooHot,
 
-    /// <summary>The wire melts, or only its cool ends keep it from melting.</summary>
+    /// <summary>The wire melts, or only its cool ends and radiation keep it from melting.</summary>
     Melts,
 
     /// <summary>Too much of the supply voltage is lost.</summary>

@@ -44,65 +44,53 @@ public static class WireHeating
         return (low, high) switch
         {
             (double l, double h) => new WireWarming.Settles(TemperatureDelta.FromKelvins(Math.Min(l, h)), TemperatureDelta.FromKelvins(h)),
-            (double l, null) => new WireWarming.HangsOnItsEnds(TemperatureDelta.FromKelvins(l)),
+            (double l, null) => new WireWarming.Doubtful(TemperatureDelta.FromKelvins(l)),
             (null, _) => new WireWarming.Melts(),
         };
     }
 
     /// <summary>Rise of a long bare wire [K]: the lowest at which heat given off equals heat made, or null when there is none below melting.</summary>
-    private static double? LongWire(Wire wire)
+    private static double? LongWire(Wire wire) => LowestBalance(wire, rise =>
+        (Math.PI * wire.DiameterM * StillAir.Coefficient(wire.DiameterM, wire.AmbientK + rise, wire.AmbientK) * rise) - wire.HeatWPerM(rise));
+
+    /// <summary>Rise at mid-length with both ends at ambient [K], or null when there is none below melting.</summary>
+    private static double? CooledEnds(Wire wire, double lengthM)
+    {
+        double areaM2 = Math.PI / 4 * wire.DiameterM * wire.DiameterM;
+        double made = wire.HeatWPerM(0);
+        double madePerK = wire.HeatWPerM(1) - made;
+        return LowestBalance(wire, rise =>
+        {
+            double lost = Math.PI * wire.OuterM * (StillAir.Coefficient(wire.OuterM, wire.AmbientK + rise, wire.AmbientK) + Radiation(wire, rise));
+            double limit = CopperConductor.MeltingC - wire.AmbientC;
+            return rise - Math.Min(2 * limit, MidRise(lost - madePerK, made, ConductivityWPerMK * areaM2, lengthM) ?? double.PositiveInfinity);
+        });
+    }
+
+    /// <summary>Lowest rise at which a surplus, negative at zero, becomes zero [K]; null when it does not below the melting point.</summary>
+    private static double? LowestBalance(Wire wire, Func<double, double> surplus)
     {
         const int steps = 400;
-        double limit = CopperConductor.MeltingC - wire.AmbientC;
-        double Surplus(double rise) =>
-            (Math.PI * wire.DiameterM * StillAir.Coefficient(wire.DiameterM, wire.AmbientK + rise, wire.AmbientK) * rise) - wire.HeatWPerM(rise);
         if (wire.CurrentA == 0)
         {
             return 0;
         }
 
+        double limit = CopperConductor.MeltingC - wire.AmbientC;
         double below = 0;
         for (int i = 1; i <= steps; i++)
         {
             // Finer near zero, where small currents settle.
             double rise = limit * Math.Pow(i / (double)steps, 3);
-            if (Surplus(rise) >= 0)
+            if (surplus(rise) >= 0)
             {
-                return MathNet.Numerics.RootFinding.Brent.FindRoot(Surplus, below, rise, 1e-9, 200);
+                return MathNet.Numerics.RootFinding.Bisection.FindRoot(surplus, below, rise, 1e-9, 200);
             }
 
             below = rise;
         }
 
         return null;
-    }
-
-    /// <summary>Rise at mid-length with both ends at ambient [K], or null when it would exceed the melting point.</summary>
-    private static double? CooledEnds(Wire wire, double lengthM)
-    {
-        double areaM2 = Math.PI / 4 * wire.DiameterM * wire.DiameterM;
-        double made = wire.HeatWPerM(0);
-        double madePerK = made * CopperConductor.CoefficientPerK / (1 + (CopperConductor.CoefficientPerK * (wire.AmbientC - 20)));
-        double limit = CopperConductor.MeltingC - wire.AmbientC;
-        double rise = 0;
-        for (int i = 0; i < 200; i++)
-        {
-            double lost = Math.PI * wire.OuterM * (StillAir.Coefficient(wire.OuterM, wire.AmbientK + rise, wire.AmbientK) + Radiation(wire, rise));
-            double? next = MidRise(lost - madePerK, made, ConductivityWPerMK * areaM2, lengthM);
-            if (next is not double value || value > limit)
-            {
-                return null;
-            }
-
-            if (Math.Abs(value - rise) <= 1e-9 * (1 + rise))
-            {
-                return value;
-            }
-
-            rise = (rise + value) / 2;
-        }
-
-        return rise;
     }
 
     /// <summary>Solution of k A θ'' = g θ − q0 at mid-length with θ = 0 at both ends; g may be negative (runaway beyond a quarter wave).</summary>

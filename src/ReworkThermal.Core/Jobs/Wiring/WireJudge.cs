@@ -88,7 +88,7 @@ public static class WireJudge
                 }
 
                 break;
-            case WireWarming.HangsOnItsEnds or WireWarming.Melts:
+            case WireWarming.Doubtful or WireWarming.Melts:
                 unfit.Add(WireConcern.Melts);
                 break;
             default:

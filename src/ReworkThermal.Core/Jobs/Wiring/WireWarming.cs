@@ -14,9 +14,9 @@ public abstract record WireWarming
     /// <param name="High">Rise of a long bare bright wire in still air, far from its ends.</param>
     public sealed record Settles(TemperatureDelta Low, TemperatureDelta High) : WireWarming;
 
-    /// <summary>Only cool ends keep it from melting.</summary>
-    /// <param name="Low">Rise at mid-length when the ends stay at ambient.</param>
-    public sealed record HangsOnItsEnds(TemperatureDelta Low) : WireWarming;
+    /// <summary>Only its cool ends and radiation keep it from melting.</summary>
+    /// <param name="Low">Rise at mid-length by the low picture.</param>
+    public sealed record Doubtful(TemperatureDelta Low) : WireWarming;
 
     /// <summary>It melts in both pictures.</summary>
     public sealed record Melts : WireWarming;
