@@ -1,6 +1,6 @@
 using System.Text;
 
-namespace ReworkThermal.Data.Pinouts;
+namespace ReworkThermal.Data;
 
 /// <summary>Rows and cells of comma-separated text as RFC 4180 describes it: cells in double quotes may hold commas, quotes and line breaks.</summary>
 internal static class CsvCells
