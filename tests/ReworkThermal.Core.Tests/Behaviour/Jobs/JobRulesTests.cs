@@ -1,3 +1,4 @@
+using FsCheck.Xunit;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
@@ -68,6 +69,9 @@ public sealed class JobRulesTests
     [InlineData("\u202eabc", "<U+202E>abc")]
     [InlineData("µ 日本 é", "µ 日本 é")]
     public void Text_for_a_terminal_shows_what_would_act_on_it(string typed, string shown) => Assert.Equal(shown, VisibleText.Of(typed));
+
+    [Property]
+    public bool No_text_reaches_a_terminal_with_a_control_character(string? text) => !VisibleText.Of(text ?? string.Empty).Any(char.IsControl);
 
     [Theory]
     [InlineData("2", "10")]
