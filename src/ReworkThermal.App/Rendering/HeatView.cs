@@ -21,7 +21,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         page.Blank();
         page.Table(["", .. report.Probes.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(Row)]);
         page.List(CommonWords.Notes, report.Notes);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>

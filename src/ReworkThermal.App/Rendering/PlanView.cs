@@ -28,7 +28,7 @@ internal sealed class PlanView(PlanReport report) : IRenderedReport
         page.List(PlanWords.BudgetHeading, report.Budget);
         page.List(CommonWords.Cautions, report.Cautions);
         page.List(CommonWords.Notes, report.Notes);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>
