@@ -167,7 +167,7 @@ internal sealed class EventWriter
         Optional("note", exposure.Note);
     }
 
-    private void Share(PadExposure share)
+    private void Share(HeatedPad share)
     {
         _json.WriteString("pad", share.Pad.Value);
         _json.WriteBoolean("touched", share.Touched);
