@@ -10,8 +10,13 @@ internal sealed class CoolingPath
     private const double LargestStepKelvin = 15;
     private const double SmallestStepKelvin = 1e-5;
     private const double LiquidPerStep = 0.1;
-    private const double TopKelvin = 1690;
     private const int MostSteps = 800;
+    private const double RenewEveryKelvin = 10;
+    private const double SolidStepKelvin = 40;
+    private const int MostSolidSteps = 60;
+
+    /// <summary>A phase this little under the plane does not form yet [R T]; 2e-4 J/mol at soldering temperatures.</summary>
+    private const double FormTolerance = 5e-8;
 
     private readonly EquilibriumKernel _kernel;
     private readonly double[] _overall;
@@ -19,6 +24,8 @@ internal sealed class CoolingPath
     private readonly CoolingStep _step;
     private readonly List<Assemblage> _states = [];
     private readonly List<Formation> _formations = [];
+    private double _lowestKelvin;
+    private double _renewedAt = double.PositiveInfinity;
 
     internal CoolingPath(EquilibriumKernel kernel, double[] overall)
     {
@@ -39,6 +46,7 @@ internal sealed class CoolingPath
     /// <returns>Null when all is well; otherwise why not, as a clause.</returns>
     internal string? Follow(double lowestKelvin)
     {
+        _lowestKelvin = lowestKelvin;
         if (Begin() is { } problem)
         {
             return problem;
@@ -48,10 +56,12 @@ internal sealed class CoolingPath
         for (int count = 0; count < MostSteps; count++)
         {
             Assemblage current = _states[^1];
-            if (current.LiquidAmount <= 0)
+            if (current.LiquidAmount <= 0 && !LiquidReturns())
             {
                 return null;
             }
+
+            current = _states[^1];
 
             if (current.Kelvin <= lowestKelvin)
             {
@@ -65,6 +75,8 @@ internal sealed class CoolingPath
                     when current.LiquidAmount - state.LiquidAmount > LiquidPerStep && step > 0.05:
                     step *= 0.4;
                     break;
+                case CoolingStepOutcome.Reached(Assemblage state) when !StaysUnderEverything(state):
+                    break;
                 case CoolingStepOutcome.Reached(Assemblage state):
                     _states.Add(state);
                     step = Math.Min(step * 1.7, LargestStepKelvin);
@@ -72,7 +84,8 @@ internal sealed class CoolingPath
                 case CoolingStepOutcome.Changed(Assemblage before, Assemblage after, var joining):
                     Add(before, after, joining);
                     _basins.Renew(after.Kelvin, after.Potentials, 1);
-                    step = Math.Min(step, FirstStepKelvin);
+                    _renewedAt = after.Kelvin;
+                    step = FirstStepKelvin;
                     break;
                 default:
                     step *= 0.25;
@@ -95,30 +108,76 @@ internal sealed class CoolingPath
 
     private string? Begin()
     {
-        LiquidusSearch liquidus = new(_kernel);
-        if (liquidus.Find(_overall, _basins) is not { } first)
+        switch (new LiquidusSearch(_kernel).Begin(_overall, _basins))
         {
-            return "the liquidus search did not converge";
+            case PathStart.AtLiquidus(Assemblage liquid, PhaseState solid):
+                Add(liquid, Reaction.Join(liquid, solid), solid);
+                return null;
+            case PathStart.AtTop(Assemblage liquid):
+                _states.Add(liquid);
+                return null;
+            case PathStart.Failed(string reason):
+                return reason;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    /// <summary>
+    /// Some solids melt again on further cooling, because what they hold in solution no longer fits (retrograde solubility, such as
+    /// lead in silver). The solid is followed down in coarse steps; when liquid comes back, the path goes on from there.
+    /// </summary>
+    private bool LiquidReturns()
+    {
+        Assemblage current = _states[^1];
+        double step = SolidStepKelvin;
+        for (int count = 0; count < MostSolidSteps && current.Kelvin > _lowestKelvin; count++)
+        {
+            _basins.Renew(current.Kelvin, current.Potentials, 1);
+            switch (_step.Take(current, Math.Max(current.Kelvin - step, _lowestKelvin)))
+            {
+                case CoolingStepOutcome.Reached(Assemblage state):
+                    current = state;
+                    step = SolidStepKelvin;
+                    break;
+                case CoolingStepOutcome.Changed(Assemblage before, Assemblage after, var joining):
+                    if (joining is { Model.IsLiquid: true })
+                    {
+                        Add(before, after, joining);
+                        return true;
+                    }
+
+                    current = after;
+                    step = SolidStepKelvin;
+                    break;
+                default:
+                    step *= 0.2;
+                    if (step < 1e-3)
+                    {
+                        return false;
+                    }
+
+                    break;
+            }
         }
 
-        if (_basins.Deepest(1e-8) is null)
+        return false;
+    }
+
+    /// <summary>
+    /// Looks afresh, from every start, for a phase under the plane of a state; done every few kelvin, because a new minimum can
+    /// open without a trace in the basins followed so far. When one is found the step is taken again, with that basin in view.
+    /// </summary>
+    private bool StaysUnderEverything(Assemblage state)
+    {
+        if (_renewedAt - state.Kelvin < RenewEveryKelvin && state.LiquidAmount > 0.05)
         {
-            PhaseState solid = first.Phases[^1];
-            first.Phases.RemoveAt(1);
-            Add(first, Reaction.Join(first, solid), solid);
-            return null;
+            return true;
         }
 
-        // The liquid itself is not stable there: start from the top, where it is.
-        Assemblage top = liquidus.Liquid(_overall, TopKelvin);
-        _basins.Renew(TopKelvin, top.Potentials);
-        if (_basins.Deepest(1e-8) is not null)
-        {
-            return "the liquid is not one phase at the highest temperature of the data";
-        }
-
-        _states.Add(top);
-        return null;
+        _basins.Renew(state.Kelvin, state.Potentials, 1);
+        _renewedAt = state.Kelvin;
+        return _basins.Deepest(FormTolerance) is null;
     }
 
     private void Add(Assemblage before, Assemblage after, PhaseState? joining)

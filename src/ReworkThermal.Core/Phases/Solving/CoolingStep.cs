@@ -12,6 +12,9 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
     /// <summary>Amounts above minus this are zero within rounding [mol].</summary>
     private const double AmountTolerance = 1e-12;
 
+    /// <summary>Step [K] small enough to believe that a phase without amount vanishes at once.</summary>
+    private const double ImmediateKelvin = 1e-4;
+
     private const int MostCorrections = 8;
 
     /// <summary>Steps down from an equilibrium.</summary>
@@ -32,6 +35,12 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
         if (forming.Count == 0 && vanishing.Count == 0)
         {
             return new CoolingStepOutcome.Reached(trial);
+        }
+
+        // A phase that has no amount yet may seem to vanish at once when the step jumps over its whole range: a smaller step tells.
+        if (from.Kelvin - target > ImmediateKelvin && vanishing.Exists(i => from.Phases[i].Amount <= AmountTolerance))
+        {
+            return new CoolingStepOutcome.Failed();
         }
 
         Event? first = null;
