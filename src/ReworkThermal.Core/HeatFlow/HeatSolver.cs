@@ -22,6 +22,28 @@ public static class HeatSolver
         return Solve(problem, settings, PosedCompiler.Compile(problem, settings), cancellation);
     }
 
+    /// <summary>Solves a joint on its board with what the tools do to it.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="settings">How fine; null for the defaults.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <returns>The run, or why there is none.</returns>
+    /// <exception cref="ArgumentException">The times of the touches cannot be.</exception>
+    public static HeatOutcome Solve(JointProblem problem, SolverSettings? settings = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        problem.Check();
+        settings ??= new SolverSettings();
+        List<TipSource> tips = [.. problem.Touches.Select(t => t.Tip).OfType<TipSource>()];
+        HeatOutcome outcome = new JointRunner(problem, tips, settings).Run(cancellation);
+        if (!settings.EstimateMeshError || outcome is not HeatOutcome.Completed coarse)
+        {
+            return outcome;
+        }
+
+        HeatOutcome doubled = new JointRunner(problem, tips, settings with { Refinement = settings.Refinement * 2 }).Run(cancellation);
+        return doubled is HeatOutcome.Completed fine ? new HeatOutcome.Completed(MeshError.Stated(coarse.Run, fine.Run)) : doubled;
+    }
+
     /// <summary>Solves with a system that the caller made, for example with a source.</summary>
     internal static HeatOutcome Solve(PosedProblem problem, SolverSettings settings, ThermalSystem system, CancellationToken cancellation)
     {

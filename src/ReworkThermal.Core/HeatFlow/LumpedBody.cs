@@ -48,7 +48,7 @@ internal sealed class LumpedBody
         {
             double share = (SetK - kelvin) / BandK;
             watts += HeaterLimitW * Math.Clamp(share, 0, 1);
-            slope -= share is > 0 and < 1 ? HeaterLimitW / BandK : 0;
+            slope -= share is >= 0 and < 1 ? HeaterLimitW / BandK : 0;
         }
 
         return (watts, slope);

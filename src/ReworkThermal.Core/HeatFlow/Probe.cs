@@ -13,6 +13,12 @@ internal abstract class Probe(string name)
         internal override double Read(ThermalSystem system, ReadOnlySpan<double> bodyK) => bodyK[index];
     }
 
+    /// <summary>Face or sensor of the tip that touches, or touched last.</summary>
+    internal sealed class Tool(string name, JointBench bench, int offset) : Probe(name)
+    {
+        internal override double Read(ThermalSystem system, ReadOnlySpan<double> bodyK) => bodyK[bench.LastFace + offset];
+    }
+
     /// <summary>The coldest of some cells.</summary>
     internal sealed class Coldest(string name, int[] cells) : Probe(name)
     {

@@ -80,6 +80,9 @@ internal sealed class RunRecorder : IStageObserver
     /// <summary>Heat flow of a channel, per sample [W].</summary>
     internal double[] Watts(int channel) => Column(3 + _probes.Count + channel);
 
+    /// <summary>Share of the solder that is liquid at the latest sample.</summary>
+    internal double LatestLiquidShare => _rows[^1][1 + _probes.Count];
+
     /// <summary>Latest value of a probe [K].</summary>
     internal double Latest(int probe) => _rows[^1][1 + probe];
 

@@ -78,6 +78,13 @@ internal sealed class TransientEngine
     /// <param name="cellK">Temperature of a cell by its position in the vectors [K].</param>
     internal void Start(Func<int, double> cellK)
     {
+        StartQuietly(cellK);
+        Record();
+    }
+
+    /// <summary>Starts from temperatures without keeping a sample yet.</summary>
+    internal void StartQuietly(Func<int, double> cellK)
+    {
         ConductionNetwork network = _system.Network;
         for (int p = 0; p < _system.Grid.Count; p++)
         {
@@ -93,6 +100,11 @@ internal sealed class TransientEngine
         _system.Surfaces.Reset(_system.CellTemperaturesK);
         Ledger.Start(HeldJ(_now));
         Restart(_control.FirstStepS);
+    }
+
+    /// <summary>Keeps a sample of the present state.</summary>
+    internal void Record()
+    {
         _observer?.Take(TimeS, _now.BodyK);
         _observer?.Commit();
     }
