@@ -12,6 +12,12 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
     /// <summary>Most lines of the table for a reader; the full record is in the JSON and the CSV.</summary>
     private const int MostRows = 21;
 
+    private const int LeastColumn = 6;
+
+    private const int Gap = 2;
+
+    private const int TimeMargin = 2;
+
     /// <inheritdoc/>
     public void WriteText(Page page)
     {
@@ -25,7 +31,13 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
 
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
         page.Blank();
-        page.Table(["", .. report.Probes.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(Row)]);
+        IReadOnlyList<ProbeTrace> shown = ProbesThatFit(page.Width);
+        page.Table([HeatWords.TimeColumn, .. shown.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(i => Row(i, shown))]);
+        if (shown.Count < report.Probes.Count)
+        {
+            page.Paragraph(HeatWords.MoreProbes([.. report.Probes.Skip(shown.Count).Select(p => HeatWords.Probe(p.Name))]));
+        }
+
         WriteHeat(page);
         WriteNeighbours(page);
         page.List(CommonWords.Notes, report.Notes);
@@ -116,11 +128,30 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         }
     }
 
-    private IReadOnlyList<string> Row(int i) =>
+    private IReadOnlyList<string> Row(int i, IReadOnlyList<ProbeTrace> probes) =>
     [
-        Numerals.Seconds(report.Times[i]),
-        .. report.Probes.Select(p => Numerals.Celsius(p.Temperatures[i])),
+        Numerals.Fixed(report.Times[i].Seconds, 1),
+        .. probes.Select(p => Numerals.Fixed(p.Temperatures[i].DegreesCelsius, 1)),
     ];
+
+    // As many columns as the width holds; the full record is in the JSON and the CSV.
+    private List<ProbeTrace> ProbesThatFit(int width)
+    {
+        int room = width - HeatWords.TimeColumn.Length - TimeMargin;
+        List<ProbeTrace> fitting = [];
+        foreach (ProbeTrace probe in report.Probes)
+        {
+            room -= Math.Max(HeatWords.Probe(probe.Name).Length, LeastColumn) + Gap;
+            if (room < 0 && fitting.Count > 0)
+            {
+                break;
+            }
+
+            fitting.Add(probe);
+        }
+
+        return fitting;
+    }
 
     // Evenly spread in time, ends included: the solver's own steps crowd together where things happen fast.
     private IEnumerable<int> RowsShown()

@@ -48,7 +48,6 @@ internal static class PlanJson
         json.Text("iron", touch.Iron);
         json.Number("iron_set_c", touch.IronSetting?.DegreesCelsius, 0);
         json.Text("preheater", touch.Preheater);
-        json.Number("preheater_set_c", touch.PreheatSetting?.DegreesCelsius, 0);
         json.Number("board_c", touch.Board.DegreesCelsius, 1);
         json.Number("time_to_flow_s", touch.TimeToFlow.Seconds, 3);
         json.Number("dwell_s", touch.Dwell.Seconds, 2);

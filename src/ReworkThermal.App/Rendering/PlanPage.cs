@@ -59,8 +59,8 @@ internal static class PlanPage
     private static IEnumerable<IReadOnlyList<string>> Touch(string name, TouchLine touch)
     {
         string iron = touch is { Iron: { } tip, IronSetting: { } set } ? PlanWords.IronAt(tip, Numerals.Celsius(set, 0)) : PlanWords.NotUsed;
-        string heat = touch is { Preheater: { } preheater, PreheatSetting: { } bottom }
-            ? PlanWords.PreheatAt(preheater, Numerals.Celsius(bottom, 0), Numerals.Celsius(touch.Board, 0))
+        string heat = touch.Preheater is { } preheater
+            ? PlanWords.PreheatAt(preheater, Numerals.Celsius(touch.Board, 0))
             : PlanWords.NoPreheat;
         yield return [name, PlanWords.Tools(iron, heat)];
         yield return

@@ -7,6 +7,8 @@ internal static class HeatWords
 
     internal const string TemperatureAxis = "temperature, °C";
 
+    internal const string TimeColumn = ">time s";
+
     internal const string HeatHeading = "Heat into the model";
 
     internal const string NeighboursHeading = "Parts near the joint";
@@ -18,6 +20,9 @@ internal static class HeatWords
 
     internal static string NeverFlowed(string flow, string superheat, string peak) =>
         $"The solder does not flow through the whole joint: that takes {superheat} above {flow}, and its coldest part only reaches {peak}.";
+
+    internal static string MoreProbes(IReadOnlyList<string> names) =>
+        $"Temperatures in °C. Further places, in --json and --csv: {string.Join(", ", names)}.";
 
     internal static string FlowLevel(string flow) => $"flow {flow}";
 

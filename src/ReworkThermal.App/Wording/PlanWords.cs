@@ -63,7 +63,7 @@ internal static class PlanWords
 
     internal static string IronAt(string tip, string setting) => $"{tip} tip at {setting}";
 
-    internal static string PreheatAt(string preheater, string setting, string board) => $"{preheater} at {setting}, board at {board}";
+    internal static string PreheatAt(string preheater, string board) => $"{preheater}, board settled at {board}";
 
     internal static string Tools(string iron, string heat) => $"{iron}; {heat}";
 

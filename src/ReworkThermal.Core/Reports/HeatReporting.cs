@@ -24,7 +24,7 @@ public static class HeatReporting
             [.. run.Energy.HeatInJ.Select(h => new HeatShare(h.Key, Energy.FromJoules(h.Value)))],
             run.Energy.BalanceError,
             [.. run.Neighbours.Select(n => new NeighbourLine(n.Name, Temperature.FromDegreesCelsius(n.PeakCelsius), n.Warnings))],
-            [.. notes, .. run.Assumptions, .. run.Caveats],
+            [.. notes.Concat(run.Assumptions).Concat(run.Caveats).Distinct(StringComparer.Ordinal)],
             sources);
     }
 

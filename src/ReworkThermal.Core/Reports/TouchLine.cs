@@ -6,7 +6,6 @@ namespace ReworkThermal.Core.Reports;
 /// <param name="Iron">The iron with its tip; null when no iron is used.</param>
 /// <param name="IronSetting">Set temperature of the iron; null when no iron is used.</param>
 /// <param name="Preheater">The preheater; null without one.</param>
-/// <param name="PreheatSetting">Temperature of plate, air or emitter; null without a preheater.</param>
 /// <param name="Board">Board temperature before the touch.</param>
 /// <param name="TimeToFlow">Time until the coldest solder flows, with central values.</param>
 /// <param name="Dwell">How long the touch should last.</param>
@@ -17,7 +16,6 @@ public sealed record TouchLine(
     string? Iron,
     Temperature? IronSetting,
     string? Preheater,
-    Temperature? PreheatSetting,
     Temperature Board,
     Duration TimeToFlow,
     Duration Dwell,
