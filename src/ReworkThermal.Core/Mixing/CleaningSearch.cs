@@ -32,6 +32,38 @@ public sealed class CleaningSearch(PhaseEngine engine)
             FirstClean(question, question.Removal.Efficiency.Low));
     }
 
+    /// <summary>The final joint after the fewest passes that make it clean, with the central removal share.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="guess">Number of passes to try first; a good guess saves work and does not change the answer.</param>
+    /// <returns>The joint; null when the most passes considered are not enough, or its melting could not be computed.</returns>
+    public FinalJoint? FewestPasses(CleaningQuestion question, int guess)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        Ratio removed = question.Removal.Efficiency.Central;
+        int passes = Math.Clamp(guess, 1, question.MostPasses);
+        FinalJoint? joint = After(question, passes, removed, out _);
+        if (joint is { IsClean: true })
+        {
+            while (passes > 1 && After(question, passes - 1, removed, out _) is { IsClean: true } fewer)
+            {
+                joint = fewer;
+                passes--;
+            }
+
+            return joint;
+        }
+
+        for (passes++; passes <= question.MostPasses; passes++)
+        {
+            if (After(question, passes, removed, out _) is { IsClean: true } more)
+            {
+                return more;
+            }
+        }
+
+        return null;
+    }
+
     private int? FirstClean(CleaningQuestion question, Ratio removed)
     {
         for (int passes = 1; passes <= question.MostPasses; passes++)

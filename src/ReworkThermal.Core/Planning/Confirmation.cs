@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Mixing;
@@ -18,6 +19,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
 
     private static readonly Duration _cooling = Duration.FromSeconds(8);
 
+    private readonly double _lossPerMelt = work.Damage.Parameters.Adhesion.LossPerMelt.Central;
     private readonly Dictionary<(MixOption Mix, ToolSetting Setting), Plan?> _tried = [];
     private readonly Dictionary<MixOption, FinalJoint?> _finals = [];
 
@@ -29,14 +31,14 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         foreach (Candidate candidate in candidates)
         {
             cancellation.ThrowIfCancellationRequested();
-            bool cannotWin = best is not null && (kind == PlanKind.LeastEffort || candidate.Objective >= Objective(best));
+            bool cannotWin = best is not null && candidate.Cost.RankFor(kind, _lossPerMelt).CompareTo(RankOf(best, kind)) >= 0;
             if (cannotWin || tries == MostTries)
             {
                 break;
             }
 
             tries++;
-            if (Confirm(candidate, cancellation) is { } plan && (best is null || Objective(plan) < Objective(best)))
+            if (Confirm(candidate, cancellation) is { } plan && (best is null || RankOf(plan, kind).CompareTo(RankOf(best, kind)) < 0))
             {
                 best = plan with { Kind = kind };
             }
@@ -45,8 +47,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         return best;
     }
 
-    private double Objective(Plan plan) =>
-        JobHeat.AdhesionLost(plan.LaminateShare.Central, plan.Passes + 1, work.Damage.Parameters.Adhesion.LossPerMelt.Central);
+    private (double First, double Second, double Third) RankOf(Plan plan, PlanKind kind) =>
+        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms).RankFor(kind, _lossPerMelt);
 
     private Plan? Confirm(Candidate candidate, CancellationToken cancellation)
     {
@@ -87,7 +89,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         PadDamage after = work.Damage.After(before, Exposures(mix, first, refit, final.Passes));
         return new Plan
         {
-            Kind = PlanKind.LeastHeat,
+            Kind = PlanKind.SmallestBudget,
             Alloy = mix.Alloy,
             Share = mix.Share,
             Added = mix.Added,
@@ -101,7 +103,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             After = work.Damage.Budget(after),
             LaminateShare = laminate,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
-            Warnings = Warnings(mix, final),
+            Warnings = Warnings(mix),
         };
     }
 
@@ -109,9 +111,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     {
         if (!_finals.TryGetValue(mix, out FinalJoint? final))
         {
-            final = new CleaningSearch(engine).Answer(JobHeat.Question(work, mix)) is CleaningAnswer.Followed { Enough: { } enough } followed
-                ? followed.ByPasses[enough - 1]
-                : null;
+            final = new CleaningSearch(engine).FewestPasses(JobHeat.Question(work, mix), JobHeat.EstimatePasses(work, mix));
             _finals[mix] = final;
         }
 
@@ -138,18 +138,18 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
 
     private IEnumerable<PadExposure> Exposures(MixOption mix, ConfirmedTouch first, ConfirmedTouch refit, int passes)
     {
-        yield return Exposure(first, mix.Mix.Fractions, mix.Melting.Flow, passes == 0 ? null : mix.Mix.Fractions[Composition.Element.Cu]);
+        yield return Exposure(first, mix.Mix.Fractions, mix.Melting.Flow, mix.Mix.Fractions[Element.Cu]);
         for (int i = 0; i < passes; i++)
         {
-            yield return Exposure(refit, work.Request.Refill.Fractions, RefillMelting().Flow, work.Request.Refill.Fractions[Composition.Element.Cu]);
+            yield return Exposure(refit, work.Request.Refill.Fractions, RefillMelting().Flow, work.Request.Refill.Fractions[Element.Cu]);
         }
     }
 
-    private PadExposure Exposure(ConfirmedTouch touch, Composition.MassFractions solder, Temperature flow, double? freshCopper) => new(
+    private PadExposure Exposure(ConfirmedTouch touch, MassFractions solder, Temperature flow, double freshCopper) => new(
         touch.Pad,
         true,
         CopperBath.Of(engine, work, solder, flow, freshCopper),
-        touch.Plan.Setting.Preheat is null ? HeatedRegion.Local : HeatedRegion.Local,
+        HeatedRegion.Local,
         ExposureStart.AfterCooling);
 
     private Length? WireLength(MixOption mix)
@@ -160,7 +160,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         }
 
         Bench bench = work.Request.Bench;
-        SolderWire wire = new(bench.WireDiameter, simulator.DensityOf(mix.Alloy.Fractions), bench.WireFlux, bench.FluxDensity);
+        SolderWire wire = new(bench.WireDiameter, work.Properties.SolidDensity(mix.Alloy.Fractions), bench.WireFlux, bench.FluxDensity);
         return wire.LengthFor(mix.Added);
     }
 
@@ -178,19 +178,22 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         };
     }
 
-    private List<string> Warnings(MixOption mix, FinalJoint final)
+    private List<string> Warnings(MixOption mix)
     {
         List<string> warnings = [];
+        MassFractions refill = work.Request.Refill.Fractions;
         if (mix.Alloy is not null)
         {
-            warnings.AddRange(MixHazards.Of(work.Solder.Fractions, mix.Alloy.Fractions));
-        }
-
-        if (final.Removed.DecimalFractions > 0 && mix.Alloy is not null)
-        {
+            warnings.AddRange(MixHazards.Of(work.Solder.Fractions.MixedWith(refill, 0.5), mix.Alloy.Fractions));
+            RemovalMethod removal = work.Request.Bench.Removal;
             warnings.Add(string.Create(
                 CultureInfo.InvariantCulture,
-                $"The passes are counted with {final.Removed.Percent:0} % taken out each time ({work.Request.Bench.Removal.Efficiency.Low.Percent:0} to {work.Request.Bench.Removal.Efficiency.High.Percent:0} % is usual): a poor pass needs another."));
+                $"The passes are counted with {removal.Efficiency.Central.Percent:0} % taken out each time ({removal.Efficiency.Low.Percent:0} to {removal.Efficiency.High.Percent:0} % is usual): a poor pass needs another."));
+        }
+
+        if (refill[Element.Pb] > Alloy.MostLeadOfLeadFree && work.Solder.Fractions[Element.Pb] <= Alloy.MostLeadOfLeadFree)
+        {
+            warnings.Add("The refit brings lead to a lead-free joint: check what the law allows for this product, and mark the board.");
         }
 
         return warnings;

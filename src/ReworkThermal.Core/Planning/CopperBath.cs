@@ -12,7 +12,7 @@ internal static class CopperBath
     private const double HottestC = 360;
 
     /// <summary>The bath of one touch; null when the solder forms no compound with copper that could saturate it.</summary>
-    internal static MoltenContact? Of(PhaseEngine engine, Workload work, MassFractions solder, Temperature flow, double? freshCopper)
+    internal static MoltenContact? Of(PhaseEngine engine, Workload work, MassFractions solder, Temperature flow, double freshCopper)
     {
         List<double> celsius = [];
         List<double> saturation = [];
@@ -30,7 +30,7 @@ internal static class CopperBath
             : new MoltenContact(
                 new TabulatedSolubility([.. celsius], [.. saturation]),
                 flow,
-                Density.FromKilogramsPerCubicMeter(work.LiquidDensityOf(solder, flow)),
+                work.Properties.MeltDensity(solder, flow),
                 MoltenContact.VolumeToAreaOfHole(work.Joint.BarrelInnerDiameter, work.Joint.Leg?.Shape.EquivalentDiameter ?? Length.Zero),
                 freshCopper,
                 SolderMotion.Still);

@@ -1,23 +1,12 @@
 using ReworkThermal.Core.Mixing;
-using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
 
-/// <summary>The figure that plans are ranked by, and the count of passes it needs.</summary>
+/// <summary>How many passes a mix needs.</summary>
 internal static class JobHeat
 {
     // Residue of the dilution alloy that is surely clean: with 0.3 % of it left, no shipped alloy leaves 0.1 % of low-melting solder.
     private const double SurelyClean = 0.003;
-
-    /// <summary>
-    /// Adhesion lost by a job [1]: 1 - (1 - D) (1 - delta)^N with the laminate sum D and N melts, the adhesion gauge's own formula for a
-    /// pad that was sound. It grows with every touch and with every degree, so it orders plans of few hot and of many cool touches.
-    /// </summary>
-    /// <param name="laminate">Laminate sum of the whole job.</param>
-    /// <param name="melts">Melts of the whole job.</param>
-    /// <param name="lossPerMelt">Adhesion lost per melt.</param>
-    internal static double AdhesionLost(double laminate, int melts, double lossPerMelt) =>
-        1 - (Math.Max(0, 1 - laminate) * Math.Pow(1 - lossPerMelt, melts));
 
     /// <summary>Passes until almost nothing of the added alloy is left, by mass balance alone; at most the limit.</summary>
     internal static int EstimatePasses(Workload work, MixOption mix)

@@ -14,7 +14,7 @@ public abstract record PlanOutcome
     public required IReadOnlyList<string> Assumptions { get; init; }
 
     /// <summary>Plans that differ in kind.</summary>
-    /// <param name="Plans">At least one, the least heat first.</param>
+    /// <param name="Plans">At least one, the smallest budget first.</param>
     public sealed record Planned(IReadOnlyList<Plan> Plans) : PlanOutcome;
 
     /// <summary>No plan holds every limit.</summary>

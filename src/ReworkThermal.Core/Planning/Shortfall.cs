@@ -47,23 +47,33 @@ internal static class Shortfall
 
     private static string Sentence(Workload work, IReadOnlyList<Station> stations, string what, double neededC)
     {
-        Station best = stations.MaxBy(s => s.Bare.ColdestPeakC)!;
-        (double stop, StopReason reason) = TouchJudge.Stop(best.Bare, work.Limits, double.PositiveInfinity);
-        double longest = work.Limits.MostDwell.Value.Seconds;
-        string board = best.Setting.Preheat is null
+        Reach best = stations.Select(s => ReachOf(work, s)).MaxBy(r => r.Celsius)!;
+        string board = best.Station.Setting.Preheat is null
             ? "without preheat"
-            : string.Create(CultureInfo.InvariantCulture, $"with the board at {best.Bare.BoardStartC:0} °C");
-        double short_ = neededC - best.Bare.ColdestPeakC;
-        string place = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{what}: the coldest solder reaches at most {best.Bare.ColdestPeakC:0} °C in {longest:0.#} s ({best.Setting.Iron.Name} at {best.Setting.Set.DegreesCelsius:0} °C, {board})");
-        if (short_ > 0)
+            : string.Create(CultureInfo.InvariantCulture, $"with the board at {best.Station.Bare.BoardStartC:0} °C");
+        string limit = best.Reason switch
         {
-            return string.Create(CultureInfo.InvariantCulture, $"{place}; it needs {neededC:0} °C, {short_:0} K more");
-        }
-
-        return reason == StopReason.PadTemperature
-            ? string.Create(CultureInfo.InvariantCulture, $"{place}, but the pad reaches its limit of {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C after {stop:0.0} s, before the solder has flowed and been worked")
-            : string.Create(CultureInfo.InvariantCulture, $"{place}, but not soon enough to work it within the longest touch and the heat budget");
+            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"the longest touch is {work.Limits.MostDwell.Value.Seconds:0.#} s"),
+            StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"then the pad nears its limit of {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C"),
+            StopReason.HeatBudget => "then the heat budget is spent",
+            _ => throw new InvalidOperationException("unknown stop reason"),
+        };
+        string reach = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{what}: the coldest solder reaches at best {best.Celsius:0} °C after {best.Seconds:0.0} s ({best.Station.Setting.Iron.Name} at {best.Station.Setting.Set.DegreesCelsius:0} °C, {board}), and {limit}");
+        double missing = neededC - best.Celsius;
+        return missing > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{reach}; it needs {neededC:0} °C, {missing:0.#} K more")
+            : string.Create(CultureInfo.InvariantCulture, $"{reach}; that would do without the solder's own heat of melting, but not with it");
     }
+
+    /// <summary>How hot the coldest solder gets at a station while there is still time to work it.</summary>
+    private static Reach ReachOf(Workload work, Station station)
+    {
+        (double stop, StopReason reason) = TouchJudge.Stop(station.Bare, work.Limits, double.PositiveInfinity);
+        double seconds = Math.Max(0, stop - work.Limits.WorkingTime.Value.Seconds);
+        return new Reach(station, station.Bare.ColdestAt(seconds), seconds, reason);
+    }
+
+    private sealed record Reach(Station Station, double Celsius, double Seconds, StopReason Reason);
 }

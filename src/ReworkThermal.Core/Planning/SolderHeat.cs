@@ -36,7 +36,10 @@ public sealed class SolderHeat(SolderProperties properties)
 
             kelvin.Add(point.Temperature.Kelvins);
             enthalpy.Add(joule);
-            liquid.Add(point.LiquidMassFraction);
+
+            // A solid can come out again on heating (a compound changes into another); the heat model wants a share that never falls, and the
+            // difference is a fraction of a percent of solid particles.
+            liquid.Add(Math.Max(point.LiquidMassFraction, liquid.Count > 0 ? liquid[^1] : 0));
         }
 
         return Curve(melting, massFactor, kelvin, enthalpy, liquid);

@@ -39,12 +39,11 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         return [.. stations.OfType<Station>()];
     }
 
-    /// <summary>The first touch and the refit at one setting; null when the board would be too hot or the run failed.</summary>
+    /// <summary>The first touch and the refit at one setting; null when the run failed.</summary>
     internal Station? Run(ToolSetting setting, EnthalpyCurve bare, EnthalpyCurve refill, double refillFlowC, CancellationToken cancellation)
     {
         Duration longest = work.Limits.MostDwell.Value;
-        if (simulator.Run(bare, refillFlowC, setting, longest, longest, cancellation) is not { } course
-            || course.BoardStartC > work.Limits.MostPreheat.Value.DegreesCelsius)
+        if (simulator.Run(bare, refillFlowC, setting, longest, longest, cancellation) is not { } course)
         {
             return null;
         }
@@ -61,7 +60,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
 
     private List<ToolSetting> Settings()
     {
-        List<PreheatSetting?> preheats = [null];
+        List<BoardHeat?> preheats = [null];
         foreach (Preheater preheater in work.Request.Bench.Preheaters)
         {
             preheats.AddRange(Levels(preheater));
@@ -81,15 +80,16 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         return settings;
     }
 
-    private IEnumerable<PreheatSetting> Levels(Preheater preheater)
+    private IEnumerable<BoardHeat> Levels(Preheater preheater)
     {
         double most = work.Limits.MostPreheat.Value.DegreesCelsius;
         for (int i = 0; i < PreheatLevels; i++)
         {
             double board = LeastPreheatC + ((most - LeastPreheatC) * i / (PreheatLevels - 1));
-            if (simulator.PreheatFor(preheater, board) is { } setting)
+            BoardHeat level = new(preheater, Temperature.FromDegreesCelsius(board));
+            if (simulator.CanHold(level))
             {
-                yield return setting;
+                yield return level;
             }
         }
     }

@@ -7,4 +7,4 @@ namespace ReworkThermal.Core.Planning;
 /// <param name="Iron">The iron with its tip.</param>
 /// <param name="Set">Set temperature of the iron.</param>
 /// <param name="Preheat">Heat from below; null for none.</param>
-public sealed record ToolSetting(Iron Iron, Temperature Set, PreheatSetting? Preheat);
+public sealed record ToolSetting(Iron Iron, Temperature Set, BoardHeat? Preheat);

@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
-using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
 
@@ -37,9 +36,6 @@ internal sealed class TouchCourse
     /// <summary>Board temperature before the touch [°C].</summary>
     internal double BoardStartC => Run.Probes[ProbeNames.Board].Celsius[0];
 
-    /// <summary>Highest temperature of the coldest solder [°C].</summary>
-    internal double ColdestPeakC => _coldestC.Max();
-
     /// <summary>The hotter pad interface at each sample, as a history.</summary>
     internal TemperatureHistory Pad => new(_seconds, _padC);
 
@@ -54,6 +50,9 @@ internal sealed class TouchCourse
 
     /// <summary>Laminate damage sum of this touch up to a time, central [1].</summary>
     internal double LaminateAt(double seconds) => ValueAt(_laminate, seconds);
+
+    /// <summary>Coldest solder at a time [°C].</summary>
+    internal double ColdestAt(double seconds) => ValueAt(_coldestC, seconds);
 
     /// <summary>Hotter pad interface at a time [°C].</summary>
     internal double PadAt(double seconds) => ValueAt(_padC, seconds);

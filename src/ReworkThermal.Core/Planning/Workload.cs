@@ -12,6 +12,7 @@ internal sealed class Workload
     {
         Request = request;
         Joint = joint;
+        Properties = properties;
         Damage = damage;
         BoardThickness = request.Site.Board.StackUp.Thickness;
         Solder = JointSolder.ChargeIn(joint, BoardThickness, request.BaseSolder.Fractions, properties);
@@ -29,6 +30,9 @@ internal sealed class Workload
     internal SolderCharge Solder { get; }
 
     internal PlanLimits Limits => Request.Limits;
+
+    /// <summary>Density and conductivity rules.</summary>
+    internal SolderProperties Properties { get; }
 
     /// <summary>Temperature that the coldest solder must reach for a flow temperature [°C].</summary>
     internal double NeededC(double flowC) => flowC + Limits.Superheat.Value.Kelvins;

@@ -154,4 +154,24 @@ internal static class UnitTable
     {
         ["%"] = RatioUnit.Percent,
     });
+
+    internal static readonly Quantity<ElectricCurrent, ElectricCurrentUnit> Currents = new("an electric current", (n, u) => ElectricCurrent.From(n, u), new()
+    {
+        ["A"] = ElectricCurrentUnit.Ampere,
+        ["mA"] = ElectricCurrentUnit.Milliampere,
+    });
+
+    internal static readonly Quantity<ElectricResistance, ElectricResistanceUnit> Resistances = new("an electric resistance", (n, u) => ElectricResistance.From(n, u), new()
+    {
+        ["ohm"] = ElectricResistanceUnit.Ohm,
+        ["kohm"] = ElectricResistanceUnit.Kiloohm,
+        ["Mohm"] = ElectricResistanceUnit.Megaohm,
+    });
+
+    internal static readonly Quantity<BitRate, BitRateUnit> BitRates = new("a bit rate", (n, u) => BitRate.From(n, u), new()
+    {
+        ["kbit/s"] = BitRateUnit.KilobitPerSecond,
+        ["Mbit/s"] = BitRateUnit.MegabitPerSecond,
+        ["Gbit/s"] = BitRateUnit.GigabitPerSecond,
+    });
 }

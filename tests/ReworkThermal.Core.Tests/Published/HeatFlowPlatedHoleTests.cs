@@ -1,6 +1,5 @@
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Core.Tests.Published;

@@ -11,12 +11,8 @@ internal sealed class CoolingPath
     private const double SmallestStepKelvin = 1e-5;
     private const double LiquidPerStep = 0.1;
     private const int MostSteps = 800;
-    private const double RenewEveryKelvin = 10;
     private const double SolidStepKelvin = 40;
     private const int MostSolidSteps = 60;
-
-    /// <summary>A phase this little under the plane does not form yet [R T]; 2e-4 J/mol at soldering temperatures.</summary>
-    private const double FormTolerance = 5e-8;
 
     private readonly EquilibriumKernel _kernel;
     private readonly double[] _overall;
@@ -25,7 +21,6 @@ internal sealed class CoolingPath
     private readonly List<Assemblage> _states = [];
     private readonly List<Formation> _formations = [];
     private double _lowestKelvin;
-    private double _renewedAt = double.PositiveInfinity;
 
     internal CoolingPath(EquilibriumKernel kernel, double[] overall)
     {
@@ -75,8 +70,6 @@ internal sealed class CoolingPath
                     when current.LiquidAmount - state.LiquidAmount > LiquidPerStep && step > 0.05:
                     step *= 0.4;
                     break;
-                case CoolingStepOutcome.Reached(Assemblage state) when !StaysUnderEverything(state):
-                    break;
                 case CoolingStepOutcome.Reached(Assemblage state):
                     _states.Add(state);
                     step = Math.Min(step * 1.7, LargestStepKelvin);
@@ -84,7 +77,6 @@ internal sealed class CoolingPath
                 case CoolingStepOutcome.Changed(Assemblage before, Assemblage after, var joining):
                     Add(before, after, joining);
                     _basins.Renew(after.Kelvin, after.Potentials, 1);
-                    _renewedAt = after.Kelvin;
                     step = FirstStepKelvin;
                     break;
                 default:
@@ -162,22 +154,6 @@ internal sealed class CoolingPath
         }
 
         return false;
-    }
-
-    /// <summary>
-    /// Looks afresh, from every start, for a phase under the plane of a state; done every few kelvin, because a new minimum can
-    /// open without a trace in the basins followed so far. When one is found the step is taken again, with that basin in view.
-    /// </summary>
-    private bool StaysUnderEverything(Assemblage state)
-    {
-        if (_renewedAt - state.Kelvin < RenewEveryKelvin && state.LiquidAmount > 0.05)
-        {
-            return true;
-        }
-
-        _basins.Renew(state.Kelvin, state.Potentials, 1);
-        _renewedAt = state.Kelvin;
-        return _basins.Deepest(FormTolerance) is null;
     }
 
     private void Add(Assemblage before, Assemblage after, PhaseState? joining)

@@ -15,6 +15,7 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
     /// <summary>Step [K] small enough to believe that a phase without amount vanishes at once.</summary>
     private const double ImmediateKelvin = 1e-4;
 
+    private const double SearchEveryKelvin = 10;
     private const int MostCorrections = 8;
 
     /// <summary>Steps down from an equilibrium.</summary>
@@ -29,7 +30,7 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
             return new CoolingStepOutcome.Failed();
         }
 
-        basins.Follow(target, trial.Potentials);
+        Look(trial);
         List<Basin> forming = [.. basins.All.Where(b => b.Height < -FormTolerance)];
         List<int> vanishing = [.. Enumerable.Range(0, trial.Phases.Count).Where(i => trial.Phases[i].Amount < -AmountTolerance)];
         if (forming.Count == 0 && vanishing.Count == 0)
@@ -72,6 +73,22 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
         }
 
         return first is null || !Sound(first) ? new CoolingStepOutcome.Failed() : Finish(first);
+    }
+
+    /// <summary>
+    /// Brings the basins to a plane: as a rule by following them, every few kelvin afresh from every start, because a new minimum can
+    /// open without a trace in those followed so far.
+    /// </summary>
+    private void Look(Assemblage trial)
+    {
+        if (basins.KelvinOfLastSearch - trial.Kelvin < SearchEveryKelvin)
+        {
+            basins.Follow(trial.Kelvin, trial.Potentials);
+        }
+        else
+        {
+            basins.Renew(trial.Kelvin, trial.Potentials, 1);
+        }
     }
 
     private static CoolingStepOutcome Finish(Event change)
