@@ -1,6 +1,5 @@
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Data.Measurements;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Measurements;
 

@@ -5,7 +5,6 @@ using ReworkThermal.Core.Jobs.Wiring;
 using ReworkThermal.Data.Pinouts;
 using ReworkThermal.Data.Wires;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Pinouts;
 

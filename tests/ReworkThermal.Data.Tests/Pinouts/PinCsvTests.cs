@@ -5,7 +5,6 @@ using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Data.Pinouts;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Pinouts;
 

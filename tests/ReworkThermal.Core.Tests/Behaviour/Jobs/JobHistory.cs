@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Jobs;
 

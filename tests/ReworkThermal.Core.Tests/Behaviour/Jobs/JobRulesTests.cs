@@ -5,7 +5,6 @@ using ReworkThermal.Core.Jobs.Checking;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Jobs.Wiring;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Jobs;
 

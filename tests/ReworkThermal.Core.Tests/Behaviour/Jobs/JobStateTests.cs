@@ -2,7 +2,6 @@ using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
 using ReworkThermal.Core.Jobs.Wiring;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Jobs;
 

@@ -1,7 +1,6 @@
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs.Wiring;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.ClosedForms.Jobs;
 

@@ -4,7 +4,6 @@ using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Tests.Behaviour.Jobs;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Identities.Jobs;
 

@@ -3,7 +3,6 @@ using FsCheck.Xunit;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Identities.Jobs;
 

@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Jobs.Wiring;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Published.Jobs;
 

@@ -2,7 +2,6 @@ using System.Text;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Store.Snapshots;
 
