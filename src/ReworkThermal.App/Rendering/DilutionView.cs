@@ -37,7 +37,7 @@ internal sealed class DilutionView(DilutionReport report, bool single) : IRender
         }
 
         page.List(CommonWords.Notes, [.. report.Notes.Concat(report.Lines.SelectMany(l => l.Mix.Notes)).Distinct()]);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>

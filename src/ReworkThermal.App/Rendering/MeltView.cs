@@ -25,7 +25,7 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
         }
 
         page.List(CommonWords.Notes, report.Notes);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>

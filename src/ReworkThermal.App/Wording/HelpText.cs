@@ -33,6 +33,14 @@ internal static class HelpText
 
     internal const string LeadFree = "Leave out alloys that contain lead.";
 
+    internal const string Heat = "Run a case of heat flow: temperatures at named places against time.";
+
+    internal const string Case = "Case file (TOML): a joint on its board with tools, or a textbook problem.";
+
+    internal const string Plan = "Plan the rework of one joint: alloy, amount, iron, preheat, dwell, latest stop, passes, heat budget.";
+
+    internal const string Request = "Request file (TOML): the joint, what is in it, what is on the bench, and the limits.";
+
     internal const string Curve = "Show liquid fraction, enthalpy and phases against temperature instead of the summary.";
 
     internal const string Csv = "Also write the figures to this file as comma-separated values.";

@@ -22,6 +22,10 @@ internal static class Refusals
 
     internal static string DoesNotFit(string joint, string board, string why) => $"the joint '{joint}' does not fit the board '{board}': {why}.";
 
+    internal static string InFile(string path, string reason) => $"{path}: {reason}";
+
+    internal static string PlanNeedsThrough(string joint) => $"the joint '{joint}' is not a through-hole joint; plans are made for through-hole joints only.";
+
     internal static string HelpHint(string command) => $"try '{command} --help'.";
 
     internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";
