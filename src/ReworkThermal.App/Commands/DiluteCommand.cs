@@ -18,6 +18,9 @@ internal static class DiluteCommand
 
     private const double MostShare = 0.9;
 
+    // Flow of tin-lead eutectic solder, the temperature that irons, parts and hands are used to.
+    private const double UsualTargetC = 183;
+
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
@@ -29,7 +32,9 @@ internal static class DiluteCommand
         Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
         Option<double?> wire = Numbers.Option("--wire", HelpText.Wire, 0.2, 3, "mm");
         Option<bool> leadFree = new("--lead-free") { Description = HelpText.LeadFree };
+        PickedUp pickedUp = new();
         Command command = new("dilute", HelpText.Dilute) { joint, board, solder, with, ratio, target, wire, leadFree };
+        pickedUp.AddTo(command);
         command.SetAction(parse => Front.Show(
             Answer(shell, new DilutionWish(
                 parse.GetRequiredValue(joint),
@@ -39,7 +44,8 @@ internal static class DiluteCommand
                 parse.GetValue(ratio),
                 parse.GetValue(target),
                 parse.GetValue(wire),
-                parse.GetValue(leadFree))),
+                parse.GetValue(leadFree),
+                pickedUp.Read(parse))),
             parse.GetValue(json),
             shell));
         return command;
@@ -47,7 +53,7 @@ internal static class DiluteCommand
 
     private static Reply Answer(Shell shell, DilutionWish wish)
     {
-        if (wish.Ratio is null == wish.TargetFlow is null)
+        if ((wish.Ratio is not null && wish.TargetFlow is not null) || (wish.With is not null && wish.Ratio is null && wish.TargetFlow is null))
         {
             return new Reply.Misused(Refusals.RatioOrTarget);
         }
@@ -55,6 +61,12 @@ internal static class DiluteCommand
         MeltingShelf shelf = new(shell.Data);
         Workshop workshop = Workshop.Load(shell.Data);
         List<string> notes = [];
+        if (wish.Ratio is null && wish.TargetFlow is null)
+        {
+            wish = wish with { TargetFlow = UsualTargetC };
+            notes.Add(Assumptions.Target(Numerals.Celsius(Temperature.FromDegreesCelsius(UsualTargetC), 0)));
+        }
+
         if (wish.Solder is null)
         {
             notes.Add(Assumptions.Solder(UsualSolder));
@@ -70,7 +82,7 @@ internal static class DiluteCommand
                 wish,
                 alloys,
                 joint.Joint.Name,
-                JointSolder.ChargeIn(joint.Joint, joint.Board.StackUp.Thickness, solder.Fractions, shelf.Alloys.Properties),
+                PickedUp.In(JointSolder.ChargeIn(joint.Joint, joint.Board.StackUp.Thickness, solder.Fractions, shelf.Alloys.Properties), wish.PickedUp),
                 shelf,
                 workshop,
                 [.. notes, .. solder.Notes, .. joint.Notes, Assumptions.Filled]),

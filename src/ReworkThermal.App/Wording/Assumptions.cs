@@ -7,6 +7,8 @@ internal static class Assumptions
 
     internal static string Solder(string solder) => $"The joint holds {solder}, a common lead-free solder; --solder names another.";
 
+    internal static string Target(string celsius) => $"The mix shall flow at {celsius}, like tin-lead eutectic solder; --target-flow sets another temperature.";
+
     internal static string Filled => "The joint is filled through, with hollow fillets on both sides.";
 
     internal static string Wire(string diameter, string flux) => $"Wire lengths are for {diameter} wire with {flux} flux; --wire names another diameter.";

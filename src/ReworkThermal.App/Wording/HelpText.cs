@@ -33,6 +33,20 @@ internal static class HelpText
 
     internal const string LeadFree = "Leave out alloys that contain lead.";
 
+    internal const string Clean = "The joint after cleaning passes and the refit, and how many passes are enough.";
+
+    internal const string Passes = "Number of passes: melt, then draw the solder out.";
+
+    internal const string Refill = "Alloy of the refit, as a name or a composition.";
+
+    internal const string Flush = "Alloy that the second and later passes add; the refill alloy when left out.";
+
+    internal const string Removal = "How solder is taken out, by the name in a file of profiles/removal.";
+
+    internal const string Copper = "Copper that the solder has taken up from barrel and pads.";
+
+    internal const string Silver = "Silver that the solder has taken up from a finish.";
+
     internal const string Heat = "Run a case of heat flow: temperatures at named places against time.";
 
     internal const string Case = "Case file (TOML): a joint on its board with tools, or a textbook problem.";
