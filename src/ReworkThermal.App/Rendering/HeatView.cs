@@ -31,7 +31,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
 
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
         page.Blank();
-        IReadOnlyList<ProbeTrace> shown = ProbesThatFit(page.Width);
+        List<ProbeTrace> shown = ProbesThatFit(page.Width);
         page.Table([HeatWords.TimeColumn, .. shown.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(i => Row(i, shown))]);
         if (shown.Count < report.Probes.Count)
         {
@@ -128,7 +128,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         }
     }
 
-    private IReadOnlyList<string> Row(int i, IReadOnlyList<ProbeTrace> probes) =>
+    private IReadOnlyList<string> Row(int i, List<ProbeTrace> probes) =>
     [
         Numerals.Fixed(report.Times[i].Seconds, 1),
         .. probes.Select(p => Numerals.Fixed(p.Temperatures[i].DegreesCelsius, 1)),
