@@ -9,7 +9,9 @@ namespace ReworkThermal.Core.HeatFlow;
 /// </summary>
 /// <remarks>
 /// Two cells are joined by the series of their half-cell resistances: ln(r2/r1)/(2 pi k dz) along r (exact for a ring), dz/(k A) along
-/// z, plus a contact. Method: Patankar, Numerical Heat Transfer and Fluid Flow (1980), section 4.2-3 (harmonic mean at the face).
+/// z, plus a contact. In the core, from the axis out to the first change of material, fields are even in r, not logarithmic: there the
+/// resistance is dr/(2 pi r k dz), exact for a parabola. Method: Patankar, Numerical Heat Transfer and Fluid Flow (1980), section 4.2-3
+/// (harmonic mean at the face).
 /// </remarks>
 internal sealed class ConductionNetwork
 {
@@ -151,9 +153,21 @@ internal sealed class ConductionNetwork
     {
         double face = _grid.Radial.Faces[i];
         double height = 2 * Math.PI * _grid.Axial.Width(j);
-        double outer = Math.Log(_grid.Radial.Centres[i] / face) / height;
-        double inner = Math.Log(face / _grid.Radial.Centres[i - 1]) / height;
+        bool core = InCore(i, j);
+        double outer = (core ? (_grid.Radial.Centres[i] - face) / face : Math.Log(_grid.Radial.Centres[i] / face)) / height;
+        double inner = (core ? (face - _grid.Radial.Centres[i - 1]) / face : Math.Log(face / _grid.Radial.Centres[i - 1])) / height;
         Join(_grid.Index(i, j), _grid.Index(i - 1, j), outer, inner, 0, _grid.RadialMajor, true);
+    }
+
+    private bool InCore(int i, int j)
+    {
+        int same = i;
+        while (same > 0 && ReferenceEquals(_grid.MaterialAt(same - 1, j), _grid.MaterialAt(i, j)))
+        {
+            same--;
+        }
+
+        return same == 0 && _grid.Radial.Faces[0] == 0;
     }
 
     private void JoinAxially(int i, int j)

@@ -48,7 +48,7 @@ public static class HeatSolver
     internal static HeatOutcome Solve(PosedProblem problem, SolverSettings settings, ThermalSystem system, CancellationToken cancellation)
     {
         List<Probe> probes = [.. problem.Probes.Select(p => new Probe.Point(p.Name, p.Radius.Meters, p.Height.Meters))];
-        RunRecorder recorder = new(system, probes, null);
+        RunRecorder recorder = new(system, probes, SolderWatch.OfMelting(system.Grid));
         double span = problem.Stages.Sum(s => s.Span.Seconds);
         TransientEngine engine = new(system, settings.ControlFor(span), problem.Steady ? null : recorder);
         recorder.ChannelWatts = engine.Solver.ChannelWatts;

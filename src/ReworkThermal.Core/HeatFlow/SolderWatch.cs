@@ -5,6 +5,26 @@ internal sealed class SolderWatch(int[] cells, double[] volumes, double flowK)
 {
     private readonly double _volume = volumes.Sum();
 
+    /// <summary>A watch on everything that melts; null when nothing does. There is no flow temperature.</summary>
+    internal static SolderWatch? OfMelting(CellGrid grid)
+    {
+        List<int> cells = [];
+        List<double> volumes = [];
+        for (int i = 0; i < grid.Radial.Count; i++)
+        {
+            for (int j = 0; j < grid.Axial.Count; j++)
+            {
+                if (grid.MaterialAt(i, j)?.Melts == true)
+                {
+                    cells.Add(grid.Index(i, j));
+                    volumes.Add(grid.Volume(i, j));
+                }
+            }
+        }
+
+        return cells.Count == 0 ? null : new SolderWatch([.. cells], [.. volumes], double.PositiveInfinity);
+    }
+
     /// <summary>Volume share that is liquid, 0 to 1.</summary>
     internal double LiquidShare(ThermalSystem system)
     {

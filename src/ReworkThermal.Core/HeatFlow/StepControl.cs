@@ -6,6 +6,9 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <param name="LongestStepS">Longest step [s].</param>
 internal sealed record StepControl(double ToleranceK, double FirstStepS, double LongestStepS)
 {
+    /// <summary>Largest temperature error that a solved stage may have [K].</summary>
+    internal double NewtonToleranceK { get; init; } = 0.01 * ToleranceK;
+
     /// <summary>Step length of a rung of the ladder [s]: 2^(level/2).</summary>
     internal static double StepAt(int level) => Math.Pow(2, level / 2.0);
 

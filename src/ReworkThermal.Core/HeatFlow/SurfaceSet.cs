@@ -85,7 +85,7 @@ internal sealed class SurfaceSet
     /// <summary>Holds part of a face at a temperature.</summary>
     internal void AddHeld(ThermalFace face, double from, double to, TimeCourse course, int channel)
     {
-        const double muchLarger = 1e9;
+        const double muchLarger = 1e6;
         double[] film = new double[All.Length];
         Each(face, from, to, (s, area, _) => film[s] = muchLarger * Conductance[s] * area / All[s].Area);
         _films.Add(new Film(film, course, channel));

@@ -113,7 +113,7 @@ internal sealed class TransientEngine
     /// <returns>Whether it was found.</returns>
     internal bool Settle()
     {
-        bool found = _solver.SolveSteady(TimeS, _now.Enthalpy, _now.BodyK, 1e-8);
+        bool found = _solver.SolveSteady(TimeS, _now.Enthalpy, _now.BodyK, 1e-6);
         Ledger.Start(HeldJ(_now));
         Restart(_control.FirstStepS);
         return found;
@@ -174,7 +174,7 @@ internal sealed class TransientEngine
     private double TryStep(double step)
     {
         double a = EndWeight * step;
-        double tolerance = 0.01 * _control.ToleranceK;
+        double tolerance = _control.NewtonToleranceK;
         int cells = _system.Grid.Count;
         double reach = _hasHistory ? Gamma * step / _lastStep : 0;
         for (int p = 0; p < cells; p++)

@@ -23,16 +23,17 @@ public sealed class PhasesPropertyTests
     }
 
     /// <summary>
-    /// By amount of substance. Not a theorem in general (a metatectic reaction melts on cooling), but true of every mix a repair can
-    /// make. The share by mass may rise a little where one solid turns into another (Bi-In-Sn mixes near 95 °C): heavy atoms move into
-    /// the liquid, which gains mass as it loses atoms.
+    /// By amount of substance. Not a theorem (a metatectic reaction melts on cooling), but true of every mix of assessed systems that a
+    /// repair can make. Mixes with indium get room of 1 %: in the fitted Bi-In-Sn system some liquid comes back near 92-97 °C while
+    /// (Sn) turns into the InSn4-type phase, a known artefact stated in that system's file.
     /// </summary>
     [Property(MaxTest = 150)]
     public Property LiquidAmount_OnCooling_NeverRises(int seed)
     {
         MassFractions mix = PhasesData.RandomMix(seed);
+        double room = mix[Element.In] > 0 ? 1e-2 : 1e-6;
         double[] amounts = [.. PhasesData.Melt(mix).Curve.Points.Select(LiquidAmount)];
-        return Enumerable.Range(1, amounts.Length - 1).All(i => amounts[i] >= amounts[i - 1] - 1e-6).Label(mix.ToString());
+        return Enumerable.Range(1, amounts.Length - 1).All(i => amounts[i] >= amounts.Take(i).Max() - room).Label(mix.ToString());
     }
 
     [Property(MaxTest = 150)]

@@ -195,6 +195,7 @@ public sealed class StoreFaultTests(ITestOutputHelper output) : IDisposable
         JobStoreException problem = Assert.Throws<JobStoreException>(() => store.Read(job));
         Assert.Equal(StoreTrouble.Damaged, problem.Trouble);
         Assert.Contains("entry 1 does not match its checksum", problem.Message, StringComparison.Ordinal);
+        Assert.Equal(problem.Message, Assert.Single(store.Examine().Problems));
     }
 
     [Fact]
