@@ -1,1 +1,4 @@
-return 0;
+using ReworkThermal.App.Commands;
+
+using ProcessShell process = new();
+return Front.Run(args, process.Shell);

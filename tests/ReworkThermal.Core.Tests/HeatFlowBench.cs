@@ -2,7 +2,6 @@ using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests;
 

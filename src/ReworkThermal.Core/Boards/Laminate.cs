@@ -9,7 +9,7 @@ public sealed record Laminate
     /// <summary>Name for reports, for example <c>high-Tg lead-free epoxy-glass</c>.</summary>
     public required string Name { get; init; }
 
-    /// <summary>IPC-4101 class word the damage limits are looked up by, for example <c>high-tg</c>.</summary>
+    /// <summary>Class by which the damage limits are looked up: a name in <c>profiles/limits/laminate-classes.toml</c>.</summary>
     public required string ClassName { get; init; }
 
     /// <summary>Conductivity along the board, above zero.</summary>

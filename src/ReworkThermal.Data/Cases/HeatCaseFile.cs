@@ -1,71 +1,55 @@
 using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Data.Profiles;
+using ReworkThermal.Data.Requests;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 
 namespace ReworkThermal.Data.Cases;
 
-/// <summary>
-/// Reads a heat-flow case: <c>kind = "joint"</c> for a joint on a profile board with tools and touches, <c>kind = "posed"</c> for a
-/// textbook problem. Start reading this room here.
-/// </summary>
+/// <summary>Reads a case of heat flow (CASE.toml).</summary>
 public static class HeatCaseFile
 {
-    private static readonly Dictionary<string, bool> _kinds = new(StringComparer.Ordinal) { ["joint"] = true, ["posed"] = false };
+    private const double MostRefinement = 4;
 
-    /// <summary>Reads a case file.</summary>
+    private static readonly Dictionary<string, bool> _kinds = new(StringComparer.Ordinal) { ["posed"] = false, ["joint"] = true };
+
+    private static readonly TemperatureDelta _finest = TemperatureDelta.FromKelvins(0.0001);
+
+    private static readonly TemperatureDelta _coarsest = TemperatureDelta.FromKelvins(5);
+
+    /// <summary>Reads a case.</summary>
     /// <param name="path">Path of the file.</param>
-    /// <param name="library">Profiles that the file may name.</param>
+    /// <param name="workshop">Loads what a joint case may refer to; not called for a posed problem.</param>
     /// <returns>The case.</returns>
-    /// <exception cref="DataFileException">The file is missing or not in order.</exception>
-    public static HeatCase Load(string path, ProfileLibrary library)
+    /// <exception cref="DataFileException">The file is missing or not in order; file, line and field are named.</exception>
+    public static HeatCase Read(string path, Func<Workshop> workshop)
     {
-        ArgumentNullException.ThrowIfNull(path);
-        ArgumentNullException.ThrowIfNull(library);
-        return Read(FieldReader.Open(path), library);
-    }
-
-    /// <summary>Reads a case from text.</summary>
-    /// <param name="text">TOML text.</param>
-    /// <param name="file">Name for messages.</param>
-    /// <param name="library">Profiles that the text may name.</param>
-    /// <returns>The case.</returns>
-    /// <exception cref="DataFileException">The text is not in order.</exception>
-    public static HeatCase Parse(string text, string file, ProfileLibrary library)
-    {
-        ArgumentNullException.ThrowIfNull(text);
-        ArgumentNullException.ThrowIfNull(library);
-        return Read(FieldReader.Parse(text, file), library);
-    }
-
-    private static HeatCase Read(FieldReader file, ProfileLibrary library)
-    {
-        bool isJoint = file.OneOf("kind", _kinds);
-        SolverSettings settings = Settings(file.TableOrNull("solver"));
-        HeatCase read = isJoint ? JointCase.Read(file, library, settings) : PosedCase.Read(file, settings);
+        ArgumentNullException.ThrowIfNull(workshop);
+        FieldReader file = FieldReader.Open(path);
+        string title = file.Text("title");
+        SolverSettings settings = ReadSettings(file.TableOrNull("solver"));
+        HeatCase read = file.OneOf("kind", _kinds)
+            ? JointCaseReader.Read(file, title, settings, workshop())
+            : new HeatCase.Posed(PosedCaseReader.Read(file)) { Title = title, Settings = settings };
         file.Finish();
         return read;
     }
 
-    private static SolverSettings Settings(FieldReader? solver)
+    private static SolverSettings ReadSettings(FieldReader? table)
     {
         SolverSettings settings = new();
-        if (solver is null)
+        if (table is null)
         {
             return settings;
         }
 
-        TemperatureDelta tolerance = solver.Has("step_tolerance")
-            ? solver.Quantity("step_tolerance", UnitTable.TemperatureDeltas, TemperatureDelta.FromKelvins(1e-6), TemperatureDelta.FromKelvins(10))
-            : settings.StepTolerance;
-        Duration? First(string name) => solver.Has(name) ? solver.Quantity(name, UnitTable.Durations, Duration.FromSeconds(1e-9)) : null;
         return settings with
         {
-            StepTolerance = tolerance,
-            Refinement = solver.Has("refinement") ? solver.Number("refinement", 0.25, 16) : settings.Refinement,
-            EstimateMeshError = solver.Has("mesh_error") && solver.Truth("mesh_error"),
-            FirstStep = First("first_step"),
-            LongestStep = First("longest_step"),
+            StepTolerance = table.Has("step_tolerance")
+                ? table.Quantity("step_tolerance", UnitTable.TemperatureDeltas, _finest, _coarsest)
+                : settings.StepTolerance,
+            Refinement = table.Has("refinement") ? table.Number("refinement", 0.25, MostRefinement) : settings.Refinement,
+            LongestStep = table.Has("longest_step") ? table.Quantity("longest_step", UnitTable.Durations, Duration.FromMilliseconds(0.001)) : null,
+            EstimateMeshError = table.Has("estimate_mesh_error") && table.Truth("estimate_mesh_error"),
         };
     }
 }

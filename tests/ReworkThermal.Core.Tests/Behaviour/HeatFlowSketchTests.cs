@@ -1,5 +1,4 @@
 using ReworkThermal.Core.HeatFlow;
-using Xunit;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 

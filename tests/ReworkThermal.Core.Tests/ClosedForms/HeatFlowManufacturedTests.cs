@@ -1,6 +1,5 @@
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
-using Xunit;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 using static ReworkThermal.Core.Tests.HeatFlowPosing;

@@ -1,7 +1,6 @@
 using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 using ReworkThermal.Core.HeatFlow;
-using Xunit;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 using static ReworkThermal.Core.Tests.HeatFlowPosing;

@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Numerics;
-using Xunit;
 
 namespace ReworkThermal.Core.Tests.Identities;
 

@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Data.Profiles;
-using Xunit;
 
 namespace ReworkThermal.Data.Tests.Profiles;
 

@@ -1,0 +1,27 @@
+using System.CommandLine;
+using ReworkThermal.App.Wording;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>All commands of the program.</summary>
+internal static class CommandTree
+{
+    /// <summary>Name of the program on the command line.</summary>
+    internal const string ProgramName = "rework-thermal";
+
+    /// <summary>Builds the command line.</summary>
+    /// <param name="shell">Streams, data and manners, handed to every command.</param>
+    /// <returns>The root command.</returns>
+    internal static RootCommand Build(Shell shell)
+    {
+        Option<bool> json = new("--json") { Description = HelpText.Json, Recursive = true };
+        RootCommand root = new(HelpText.Program) { json };
+        root.Directives.Clear();
+        root.Add(MeltCommand.Define(shell, json));
+        root.Add(DiluteCommand.Define(shell, json));
+        root.Add(HeatCommand.Define(shell, json));
+        root.Add(PlanCommand.Define(shell, json));
+        root.Add(DataCommand.Define(shell, json));
+        return root;
+    }
+}

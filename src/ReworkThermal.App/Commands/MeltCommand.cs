@@ -1,0 +1,65 @@
+using System.CommandLine;
+using ReworkThermal.App.Rendering;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>The command <c>melt COMPOSITION</c>.</summary>
+internal static class MeltCommand
+{
+    /// <summary>Defines the command.</summary>
+    internal static Command Define(Shell shell, Option<bool> json)
+    {
+        Argument<string> composition = new("composition") { Description = HelpText.Composition };
+        Option<bool> curve = new("--curve") { Description = HelpText.Curve };
+        Option<string?> csv = OutputFiles.CsvOption();
+        Option<string?> plot = OutputFiles.PlotOption();
+        Command command = new("melt", HelpText.Melt) { composition, curve, csv, plot };
+        command.SetAction(parse => Front.Show(
+            Answer(shell, parse.GetRequiredValue(composition), parse.GetValue(curve), parse.GetValue(csv), parse.GetValue(plot)),
+            parse.GetValue(json),
+            shell));
+        return command;
+    }
+
+    private static Reply Answer(Shell shell, string text, bool wantsCurve, string? csv, string? plot)
+    {
+        if (AlloyDesignation.Read(text) is DesignationReading.Refused refused)
+        {
+            return new Reply.Misused(refused.Reason);
+        }
+
+        MeltingShelf shelf = new(shell.Data);
+        return shelf.Alloys.Find(text) switch
+        {
+            DesignationReading.Accepted accepted when wantsCurve || csv is not null || plot is not null => Curve(shelf, accepted, csv, plot),
+            DesignationReading.Accepted accepted => Summary(shelf, accepted),
+            DesignationReading.Refused unusable => new Reply.Misused(unusable.Reason),
+            _ => throw new InvalidOperationException("unknown kind of reading"),
+        };
+    }
+
+    private static Reply Summary(MeltingShelf shelf, DesignationReading.Accepted solder)
+    {
+        MeltReporting reporting = new(shelf.Engine, shelf.Alloys.Properties);
+        MeltReport report = reporting.Melting(solder.Fractions, solder.Notes, shelf.SourcesFor(solder.Fractions));
+        return report is MeltReport.Computed ? new Reply.Answered(new MeltView(report)) : new Reply.AnsweredNo(new MeltView(report));
+    }
+
+    private static Reply Curve(MeltingShelf shelf, DesignationReading.Accepted solder, string? csv, string? plot)
+    {
+        IReadOnlyList<string> sources = shelf.SourcesFor(solder.Fractions);
+        if (shelf.Engine.MeltingOf(solder.Fractions) is not MeltingOutcome.Found found)
+        {
+            return Summary(shelf, solder);
+        }
+
+        MeltCurveView view = new(MeltReporting.Curve(found.Behaviour, solder.Notes, sources));
+        return (OutputFiles.WriteCsv(csv, view.ToCsv) ?? OutputFiles.WritePlot(plot, view.ToChart)) is { } complaint
+            ? new Reply.Misused(complaint)
+            : new Reply.Answered(view);
+    }
+}

@@ -1,0 +1,46 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using ReworkThermal.App.Wording;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>
+/// Numbers on the command line. The parser's own conversion takes a comma for a thousands separator, so that <c>1,5</c> becomes
+/// 15; here a number has a decimal point, is finite and lies within limits, or is refused.
+/// </summary>
+internal static class Numbers
+{
+    /// <summary>An optional number.</summary>
+    /// <param name="name">Option name with its dashes.</param>
+    /// <param name="description">Help text, with the unit.</param>
+    /// <param name="least">Least value allowed.</param>
+    /// <param name="most">Greatest value allowed.</param>
+    /// <param name="unit">Unit for messages; empty for a plain ratio.</param>
+    /// <returns>The option; null when not given.</returns>
+    internal static Option<double?> Option(string name, string description, double least, double most, string unit) => new(name)
+    {
+        Description = description,
+        HelpName = unit.Length > 0 ? unit : "number",
+        Arity = ArgumentArity.ExactlyOne,
+        CustomParser = result => Read(result, name, least, most, unit),
+    };
+
+    private static double? Read(ArgumentResult result, string name, double least, double most, string unit)
+    {
+        string text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
+        if (!double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value) || !double.IsFinite(value))
+        {
+            result.AddError(Refusals.NotANumber(name, text));
+            return null;
+        }
+
+        if (value < least || value > most)
+        {
+            result.AddError(Refusals.OutOfLimits(name, value, least, most, unit));
+            return null;
+        }
+
+        return value;
+    }
+}

@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Text.Json;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Rendering;
+
+/// <summary>How plans look.</summary>
+/// <param name="report">The answer.</param>
+internal sealed class PlanView(PlanReport report) : IRenderedReport
+{
+    /// <inheritdoc/>
+    public void WriteText(Page page)
+    {
+        page.Heading(report.Title);
+        page.Paragraph(report.Joint);
+        page.Paragraph(report.Plans.Count > 0 ? PlanWords.Found(report.Plans.Count) : PlanWords.NoPlan(report.NoPlanReason ?? string.Empty));
+        if (report.Plans.Count > 0)
+        {
+            page.Blank();
+            page.Table(PlanWords.OverviewColumns, [.. report.Plans.Select(Overview)]);
+        }
+
+        for (int i = 0; i < report.Plans.Count; i++)
+        {
+            PlanPage.Write(page, i + 1, report.Plans[i]);
+        }
+
+        if (report.RuledOut.Count > 0)
+        {
+            page.Heading(PlanWords.RuledOutHeading);
+            page.Table(["", ""], [.. report.RuledOut.Select(r => (IReadOnlyList<string>)[r.Subject, r.Reason])]);
+        }
+
+        page.List(PlanWords.BudgetHeading, report.Budget);
+        page.List(CommonWords.Cautions, [.. report.Plans.SelectMany(p => p.Cautions).Concat(PlanWords.BenchCautions).Distinct()]);
+        page.List(CommonWords.Notes, report.Notes);
+        page.Sources(report.Sources);
+    }
+
+    /// <inheritdoc/>
+    public void WriteJson(Utf8JsonWriter json)
+    {
+        json.Text("title", report.Title);
+        json.Text("joint", report.Joint);
+        json.WriteStartArray("plans");
+        foreach (PlanLine plan in report.Plans)
+        {
+            json.WriteStartObject();
+            PlanJson.WriteMembers(json, plan);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.Text("no_plan_reason", report.NoPlanReason);
+        WriteRuledOut(json, "ruled_out", report.RuledOut);
+        json.Sentences("budget", report.Budget);
+        json.Sentences("cautions", PlanWords.BenchCautions);
+        json.Sentences("notes", report.Notes);
+        json.Sentences("sources", report.Sources);
+    }
+
+    /// <summary>Writes a list of what was left out.</summary>
+    /// <param name="json">Where to write.</param>
+    /// <param name="name">Field name.</param>
+    /// <param name="lines">What was left out.</param>
+    internal static void WriteRuledOut(Utf8JsonWriter json, string name, IEnumerable<RuledOut> lines)
+    {
+        json.WriteStartArray(name);
+        foreach (RuledOut line in lines)
+        {
+            json.WriteStartObject();
+            json.Text("subject", line.Subject);
+            json.Text("reason", line.Reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static IReadOnlyList<string> Overview(PlanLine plan, int index) =>
+    [
+        (index + 1).ToString(CultureInfo.InvariantCulture),
+        plan.Kind,
+        plan.Alloy ?? PlanWords.Nothing,
+        plan.Alloy is null ? string.Empty : Numerals.Milligrams(plan.AddedMass),
+        plan.First.IronSetting is { } iron ? Numerals.Celsius(iron, 0) : PlanWords.NotUsed,
+        plan.First.Preheater is null ? PlanWords.NotUsed : Numerals.Celsius(plan.First.Board, 0),
+        Numerals.Seconds(plan.First.Dwell),
+        Numerals.Seconds(plan.First.Stop),
+        plan.Passes.ToString(CultureInfo.InvariantCulture),
+        Numerals.Percent(plan.BudgetShare.Central),
+    ];
+}

@@ -1,0 +1,33 @@
+namespace ReworkThermal.App.Wording;
+
+/// <summary>Words of the heat-flow report.</summary>
+internal static class HeatWords
+{
+    internal const string TimeAxis = "time, s";
+
+    internal const string TemperatureAxis = "temperature, °C";
+
+    internal const string TimeColumn = ">time s";
+
+    internal const string HeatHeading = "Heat into the model";
+
+    internal const string NeighboursHeading = "Parts near the joint";
+
+    internal const string WithinLimits = "within its limits";
+
+    internal static string Flowed(string time, string flow, string superheat) =>
+        $"The solder flows through the whole joint after {time}: its coldest part is then {superheat} above {flow}.";
+
+    internal static string NeverFlowed(string flow, string superheat, string peak) =>
+        $"The solder does not flow through the whole joint: that takes {superheat} above {flow}, and its coldest part only reaches {peak}.";
+
+    internal static string MoreProbes(IReadOnlyList<string> names) =>
+        $"Temperatures in °C. Further places, in --json and --csv: {string.Join(", ", names)}.";
+
+    internal static string FlowLevel(string flow) => $"flow {flow}";
+
+    internal static string Balance(string share) => $"Energy balance: {share} of the heat that moved is unaccounted for.";
+
+    /// <summary>A probe's name for a reader.</summary>
+    internal static string Probe(string name) => name.Replace('_', ' ');
+}

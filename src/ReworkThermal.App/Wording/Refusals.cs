@@ -1,0 +1,43 @@
+using System.Globalization;
+
+namespace ReworkThermal.App.Wording;
+
+/// <summary>Sentences for what cannot be done, and what would be right.</summary>
+internal static class Refusals
+{
+    internal const string BrokenOff = "broken off before there was an answer; nothing was stored.";
+
+    internal const string TraceHint = "set REWORK_THERMAL_TRACE=1 to see where, and please report it with the command and its files.";
+
+    internal const string RatioOrTarget = "give either --ratio, like 0.3, or --target-flow, like 170.";
+
+    internal static string UnknownName(string option, string name, IEnumerable<string> known) =>
+        $"{option} '{name}' is not known; choose from {string.Join(", ", known.Order(StringComparer.Ordinal))}.";
+
+    internal static string NotThrough(string joint) => $"--joint '{joint}' is not a through-hole joint; its solder volume cannot be computed.";
+
+    internal static string WhichBoard(string joint, IReadOnlyCollection<string> fitting) => fitting.Count == 0
+        ? $"no board at hand fits the joint '{joint}'; name one with --board to see why."
+        : $"name the board of '{joint}' with --board; it fits {string.Join(", ", fitting.Order(StringComparer.Ordinal))}.";
+
+    internal static string DoesNotFit(string joint, string board, string why) => $"the joint '{joint}' does not fit the board '{board}': {why}.";
+
+    internal static string InFile(string path, string reason) => $"{path}: {reason}";
+
+    internal static string PlanNeedsThrough(string joint) => $"the joint '{joint}' is not a through-hole joint; plans are made for through-hole joints only.";
+
+    internal static string HelpHint(string command) => $"try '{command} --help'.";
+
+    internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";
+
+    internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
+
+    internal static string CannotWrite(string path, string why) => $"'{path}' cannot be written: {why}";
+
+    internal static string NotANumber(string option, string text) =>
+        $"{option} needs a number with a decimal point, like 0.3; got '{text}'.";
+
+    internal static string OutOfLimits(string option, double value, double least, double most, string unit) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{option} must lie between {least:0.###} and {most:0.###}{(unit.Length > 0 ? " " + unit : string.Empty)}; got {value:0.######}.");
+}

@@ -1,0 +1,14 @@
+namespace ReworkThermal.Core.Damage;
+
+/// <summary>What a margin says over its whole range.</summary>
+public enum PullOutcome
+{
+    /// <summary>The pad holds even at the unfavourable end.</summary>
+    Holds,
+
+    /// <summary>The pad holds at one end of the range and not at the other.</summary>
+    Doubtful,
+
+    /// <summary>The pad does not hold even at the favourable end.</summary>
+    Tears,
+}

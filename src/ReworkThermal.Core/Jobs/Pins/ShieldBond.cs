@@ -1,0 +1,11 @@
+namespace ReworkThermal.Core.Jobs.Pins;
+
+/// <summary>How a board treats the metal shell of a connector.</summary>
+public enum ShieldBond
+{
+    /// <summary>Joined to ground: shell pins conduct to ground.</summary>
+    Grounded,
+
+    /// <summary>Kept apart from ground for direct current, for example behind a capacitor: shell pins conduct to the shell only.</summary>
+    Separate,
+}

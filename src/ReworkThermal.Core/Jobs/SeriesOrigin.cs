@@ -1,0 +1,11 @@
+namespace ReworkThermal.Core.Jobs;
+
+/// <summary>Where the temperatures of a series come from.</summary>
+public enum SeriesOrigin
+{
+    /// <summary>Computed; kept within a stated error.</summary>
+    Simulated,
+
+    /// <summary>Measured; kept exactly.</summary>
+    Measured,
+}

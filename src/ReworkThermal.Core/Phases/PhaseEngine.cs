@@ -1,0 +1,217 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Phases.Parameters;
+using ReworkThermal.Core.Phases.Solving;
+using UnitsNet;
+
+namespace ReworkThermal.Core.Phases;
+
+/// <summary>
+/// Phase equilibria of solder alloys. Start reading this room here: <see cref="ThermodynamicDatabase"/> is the data (folder
+/// Parameters), a Gibbs energy per phase is evaluated from it (<c>Solving/GibbsSurfaces</c>), equilibrium is the tangent plane under
+/// which no phase lies (<c>Solving/GlobalSearch</c>, <c>Solving/AssemblageSolver</c>), and melting is that equilibrium followed down
+/// from the liquidus (<c>Solving/CoolingPath</c>). Safe to use from several threads at once.
+/// </summary>
+public sealed class PhaseEngine
+{
+    /// <summary>Largest inert trace [kg/kg] that is carried along.</summary>
+    public const double MostInertTrace = 0.0015;
+
+    /// <summary>Mole fractions below this are left out.</summary>
+    private const double Absent = 1e-9;
+
+    private readonly ThermodynamicDatabase _database;
+    private readonly ConcurrentDictionary<int, ReducedSystem> _systems = new();
+
+    /// <summary>Creates an engine.</summary>
+    /// <param name="database">The thermodynamic data.</param>
+    public PhaseEngine(ThermodynamicDatabase database)
+    {
+        ArgumentNullException.ThrowIfNull(database);
+        _database = database;
+    }
+
+    /// <summary>Lowest temperature of the data [K].</summary>
+    internal double LowestKelvin => _database.LowestKelvin;
+
+    /// <summary>Equilibrium of a composition at a temperature.</summary>
+    /// <param name="alloy">The composition; mole fractions under 1e-9 are left out.</param>
+    /// <param name="temperature">298.15 K to 1700 K.</param>
+    /// <returns>The equilibrium with its certificate, or why there is none.</returns>
+    public EquilibriumOutcome EquilibriumAt(MassFractions alloy, Temperature temperature)
+    {
+        ArgumentNullException.ThrowIfNull(alloy);
+        double kelvin = temperature.Kelvins;
+        if (!(kelvin >= _database.LowestKelvin && kelvin <= _database.HighestKelvin))
+        {
+            return new EquilibriumOutcome.OutsideRange(RangeSentence(kelvin));
+        }
+
+        if (TraceProblem(alloy) is { } problem)
+        {
+            return new EquilibriumOutcome.OutsideRange(problem);
+        }
+
+        (EquilibriumKernel kernel, double[] overall) = Prepare(alloy);
+        if (kernel.Global.Find(overall, kelvin, out double depth) is not { } found)
+        {
+            return new EquilibriumOutcome.NotConverged(string.Create(CultureInfo.InvariantCulture, $"no certified equilibrium of {alloy} was found at {kelvin - 273.15:0.0} °C"));
+        }
+
+        MassBasis mass = new(kernel, overall);
+        return new EquilibriumOutcome.Converged(new EquilibriumState(
+            temperature,
+            mass.Shares(found),
+            mass.LiquidMassFraction(found),
+            SpecificEnergy.FromJoulesPerKilogram(mass.JoulePerKilogram(found)),
+            MolarEnergy.FromJoulesPerMole(depth)));
+    }
+
+    /// <summary>Melting behaviour of an alloy in equilibrium.</summary>
+    /// <param name="alloy">The composition; mole fractions under 1e-9 are left out.</param>
+    /// <returns>Solidus, liquidus, flow temperature, melt curve and caveats, or why there are none.</returns>
+    public MeltingOutcome MeltingOf(MassFractions alloy)
+    {
+        ArgumentNullException.ThrowIfNull(alloy);
+        if (TraceProblem(alloy) is { } problem)
+        {
+            return new MeltingOutcome.OutsideModel(problem);
+        }
+
+        (EquilibriumKernel kernel, double[] overall) = Prepare(alloy);
+        CoolingPath path = new(kernel, overall);
+        if (path.Follow(_database.LowestKelvin) is { } failure)
+        {
+            return new MeltingOutcome.NotConverged($"melting of {alloy} was not found: {failure}");
+        }
+
+        MeltCurveBuilder builder = new(kernel, overall, path.States);
+        return new MeltingOutcome.Found(new MeltingBehaviour(
+            alloy,
+            Temperature.FromKelvins(path.States[^1].Kelvin),
+            Temperature.FromKelvins(builder.LiquidusKelvin()),
+            Temperature.FromKelvins(builder.KelvinAtLiquidFraction(MeltingBehaviour.FlowLiquidFraction)),
+            TemperatureDelta.FromKelvins(ModelSupport.UncertaintyKelvin(_database, alloy)),
+            builder.Build(),
+            SpecificEnergy.FromJoulesPerKilogram(builder.LatentJoulePerKilogram()),
+            ModelSupport.Caveats(_database, alloy)));
+    }
+
+    /// <summary>Solidification without diffusion in the solid, as on real cooling.</summary>
+    /// <param name="alloy">The composition; mole fractions under 1e-9 are left out.</param>
+    /// <returns>The path, or why there is none.</returns>
+    public ScheilOutcome SolidifyWithoutDiffusion(MassFractions alloy)
+    {
+        ArgumentNullException.ThrowIfNull(alloy);
+        if (TraceProblem(alloy) is { } problem)
+        {
+            return new ScheilOutcome.OutsideModel(problem);
+        }
+
+        (EquilibriumKernel kernel, double[] overall) = Prepare(alloy);
+        ScheilWalk walk = new(kernel, overall);
+        if (walk.Follow(_database.LowestKelvin, ScheilPath.NegligibleLiquid) is { } failure)
+        {
+            return new ScheilOutcome.NotConverged($"solidification of {alloy} was not followed to its end: {failure}");
+        }
+
+        return new ScheilOutcome.Found(new ScheilPath(
+            [.. walk.Path.Select(p => p.Kelvin)],
+            [.. walk.Path.Select(p => p.Liquid)],
+            SolidsOf(walk, kernel, alloy),
+            ToMass(kernel, walk.LastLiquid),
+            TemperatureDelta.FromKelvins(ModelSupport.UncertaintyKelvin(_database, alloy)),
+            ModelSupport.Caveats(_database, alloy)));
+    }
+
+    /// <summary>
+    /// Copper that a molten solder can hold before a copper-tin compound forms; the other elements keep their ratio. Below the
+    /// solder's liquidus the answer is the metastable continuation.
+    /// </summary>
+    /// <param name="solder">The solder; copper already in it is left aside.</param>
+    /// <param name="temperature">298.15 K to 1700 K.</param>
+    /// <returns>The solubility, or why there is none.</returns>
+    public SolubilityOutcome CopperSolubility(MassFractions solder, Temperature temperature)
+    {
+        ArgumentNullException.ThrowIfNull(solder);
+        if (!(temperature.Kelvins >= _database.LowestKelvin && temperature.Kelvins <= _database.HighestKelvin))
+        {
+            return new SolubilityOutcome.OutsideRange(RangeSentence(temperature.Kelvins));
+        }
+
+        if (!(solder[Element.Sn] > 0))
+        {
+            return new SolubilityOutcome.NoCompound($"{solder} holds no tin, so no copper-tin compound limits the copper in it");
+        }
+
+        double[] masses = solder.ToArray();
+        masses[(int)Element.Cu] = 0;
+        MoleFractions others = MassFractions.FromMasses(masses).ToMoleFractions();
+        Element[] elements = [.. ElementData.All.Where(e => others[e] >= Absent || e == Element.Cu)];
+        ReducedSystem system = SystemOf(elements);
+        double[] shares = Scaled([.. elements.Select(e => others[e])]);
+        CopperSaturation saturation = new(new EquilibriumKernel(system), shares, Array.IndexOf(elements, Element.Cu));
+        if (saturation.At(temperature.Kelvins) is not (double copper, PhaseModel compound))
+        {
+            return new SolubilityOutcome.NoCompound(string.Create(CultureInfo.InvariantCulture, $"no copper-tin compound forms in {solder} at {temperature.DegreesCelsius:0.#} °C"));
+        }
+
+        double[] saturated = [.. elements.Select((e, i) => (e == Element.Cu ? copper : (1 - copper) * shares[i]) * e.GramsPerMole())];
+        double fraction = copper * Element.Cu.GramsPerMole() / saturated.Sum();
+        return new SolubilityOutcome.Found(fraction, _database.Phases[compound.Description].ShownAs, temperature, ModelSupport.Caveats(_database, solder));
+    }
+
+    internal (EquilibriumKernel Kernel, double[] Overall) Prepare(MassFractions alloy)
+    {
+        MoleFractions moles = alloy.ToMoleFractions();
+        Element[] elements = [.. ElementData.All.Where(e => moles[e] >= Absent)];
+        return (new EquilibriumKernel(SystemOf(elements)), Scaled([.. elements.Select(e => moles[e])]));
+    }
+
+    private ReducedSystem SystemOf(Element[] elements) =>
+        _systems.GetOrAdd(elements.Aggregate(0, (mask, e) => mask | (1 << (int)e)), _ => ReducedSystem.Of(_database, elements));
+
+    private static double[] Scaled(double[] amounts)
+    {
+        double sum = amounts.Sum();
+        return [.. amounts.Select(a => a / sum)];
+    }
+
+    private IReadOnlyList<PhaseShare> SolidsOf(ScheilWalk walk, EquilibriumKernel kernel, MassFractions alloy)
+    {
+        double total = Prepare(alloy).Overall.Select((x, e) => x * kernel.System.Elements[e].GramsPerMole()).Sum();
+        List<PhaseShare> solids = [];
+        foreach ((int model, double[] moles) in walk.Solids)
+        {
+            double mass = moles.Select((n, e) => n * kernel.System.Elements[e].GramsPerMole()).Sum();
+            if (mass > 0)
+            {
+                PhaseDescription phase = _database.Phases[kernel.System.Models[model].Description];
+                solids.Add(new PhaseShare(phase.Name, phase.ShownAs, mass / total, ToMass(kernel, moles)));
+            }
+        }
+
+        return [.. solids.OrderByDescending(s => s.MassFraction)];
+    }
+
+    private static MassFractions ToMass(EquilibriumKernel kernel, double[] moles)
+    {
+        double[] masses = new double[ElementData.Count];
+        for (int e = 0; e < moles.Length; e++)
+        {
+            Element element = kernel.System.Elements[e];
+            masses[(int)element] = moles[e] * element.GramsPerMole();
+        }
+
+        return MassFractions.FromMasses(masses);
+    }
+
+    private string RangeSentence(double kelvin) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{kelvin - 273.15:0.#} °C is outside the range of the data, {_database.LowestKelvin - 273.15:0} to {_database.HighestKelvin - 273.15:0} °C");
+
+    private static string? TraceProblem(MassFractions alloy) => alloy.InertTrace <= MostInertTrace
+        ? null
+        : string.Create(CultureInfo.InvariantCulture, $"{alloy.InertTrace * 100:0.###} % of unmodelled elements is more than the {MostInertTrace * 100:0.##} % that may be carried along");
+}

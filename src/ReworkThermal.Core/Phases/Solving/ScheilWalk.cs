@@ -1,0 +1,236 @@
+namespace ReworkThermal.Core.Phases.Solving;
+
+/// <summary>
+/// Solidification without diffusion in the solid: small steps of equilibrium freezing of the liquid that is left, each step's
+/// solid being set aside. A phase that equilibrium would dissolve again is inert here.
+/// </summary>
+internal sealed class ScheilWalk
+{
+    private const double LiquidPerStep = 0.02;
+    private const double FirstStepKelvin = 0.5;
+    private const double LargestStepKelvin = 8;
+    private const double SmallestStepKelvin = 1e-6;
+    private const int MostSteps = 6000;
+
+    private readonly EquilibriumKernel _kernel;
+    private readonly double[] _overall;
+    private readonly double[] _liquid;
+    private readonly BasinSet _basins;
+    private readonly CoolingStep _step;
+    private readonly MassBasis _mass;
+    private readonly List<(double Kelvin, double Liquid)> _path = [];
+    private readonly Dictionary<int, double[]> _solids = [];
+    private double _remaining = 1;
+
+    internal ScheilWalk(EquilibriumKernel kernel, double[] overall)
+    {
+        _kernel = kernel;
+        _overall = overall;
+        _liquid = (double[])overall.Clone();
+        _basins = new BasinSet(kernel);
+        _step = new CoolingStep(kernel, _liquid, _basins);
+        _mass = new MassBasis(kernel, overall);
+    }
+
+    /// <summary>Temperature [K] and mass fraction of liquid, falling.</summary>
+    internal IReadOnlyList<(double Kelvin, double Liquid)> Path => _path;
+
+    /// <summary>Moles of each element in each solid phase (index of the model).</summary>
+    internal IReadOnlyDictionary<int, double[]> Solids => _solids;
+
+    /// <summary>Mole fractions of the last liquid.</summary>
+    internal double[] LastLiquid => _liquid;
+
+    /// <summary>Follows the path until less than a share of the mass is liquid.</summary>
+    /// <returns>Null when all is well; otherwise why not, as a clause.</returns>
+    internal string? Follow(double lowestKelvin, double negligible)
+    {
+        Assemblage current;
+        switch (new LiquidusSearch(_kernel).Begin(_overall, _basins))
+        {
+            case PathStart.AtLiquidus(Assemblage liquid, PhaseState solid):
+                Record(liquid.Kelvin);
+                liquid.Phases.Add(solid);
+                if (Joined(liquid) is not { } begun)
+                {
+                    return null;
+                }
+
+                current = begun;
+                break;
+            case PathStart.AtTop(Assemblage liquid):
+                Record(liquid.Kelvin);
+                current = liquid;
+                break;
+            case PathStart.Failed(string reason):
+                return reason;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+
+        double step = FirstStepKelvin;
+        for (int count = 0; count < MostSteps; count++)
+        {
+            if (_path[^1].Liquid <= negligible || _remaining <= negligible)
+            {
+                return null;
+            }
+
+            if (current.Kelvin <= lowestKelvin)
+            {
+                return null;
+            }
+
+            CoolingStepOutcome outcome = _step.Take(current, Math.Max(current.Kelvin - step, lowestKelvin));
+            switch (outcome)
+            {
+                case CoolingStepOutcome.Reached(Assemblage state) when 1 - state.LiquidAmount > LiquidPerStep && step > SmallestStepKelvin:
+                    step *= Math.Max(0.2, 0.8 * LiquidPerStep / (1 - state.LiquidAmount));
+                    break;
+                case CoolingStepOutcome.Reached(Assemblage state):
+                    current = SetAside(state);
+                    step = Math.Min(step * 1.4, LargestStepKelvin);
+                    break;
+                case CoolingStepOutcome.Changed(Assemblage before, _, var joining) when 1 - before.LiquidAmount <= 2 * LiquidPerStep:
+                    Assemblage next = SetAside(before);
+                    if (joining is null)
+                    {
+                        next.Phases.RemoveAll(p => Vanished(before, p));
+                    }
+                    else
+                    {
+                        joining.Amount = 0;
+                        next.Phases.Add(joining);
+                        if (Joined(next) is not { } after)
+                        {
+                            return null;
+                        }
+
+                        next = after;
+                    }
+
+                    current = next;
+                    _basins.Renew(current.Kelvin, current.Potentials, 1);
+                    step = FirstStepKelvin;
+                    break;
+                case CoolingStepOutcome.Changed:
+                    step *= 0.5;
+                    break;
+                default:
+                    step *= 0.3;
+                    break;
+            }
+
+            if (step < SmallestStepKelvin)
+            {
+                if (Restart(current) is not { } restarted)
+                {
+                    return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"no equilibrium was found just below {current.Kelvin - 273.15:0.0} °C");
+                }
+
+                if (restarted.LiquidAmount <= 0)
+                {
+                    return null;
+                }
+
+                current = restarted;
+                step = FirstStepKelvin;
+            }
+        }
+
+        return "the path took too many steps";
+    }
+
+    /// <summary>Lets the last phase of an assemblage join; null when the liquid freezes completely in that reaction.</summary>
+    private Assemblage? Joined(Assemblage current)
+    {
+        PhaseState joining = current.Phases[^1];
+        Assemblage before = new(current.Kelvin, current.Phases.Take(current.Phases.Count - 1), current.Potentials);
+        Assemblage after = Reaction.Join(before, joining);
+        if (after.LiquidAmount > 1e-12)
+        {
+            return SetAside(after);
+        }
+
+        SetAside(after);
+        return null;
+    }
+
+    /// <summary>Takes the solid out of the system and carries on with the liquid alone.</summary>
+    private Assemblage SetAside(Assemblage state)
+    {
+        foreach (PhaseState phase in state.Phases)
+        {
+            if (phase.Model.IsLiquid)
+            {
+                continue;
+            }
+
+            if (!_solids.TryGetValue(phase.Model.Index, out double[]? moles))
+            {
+                moles = new double[_overall.Length];
+                _solids[phase.Model.Index] = moles;
+            }
+
+            for (int e = 0; e < moles.Length; e++)
+            {
+                moles[e] += _remaining * Math.Max(0, phase.Amount) * phase.X[e];
+            }
+        }
+
+        Assemblage next = state.Copy();
+        double liquid = Math.Max(0, state.LiquidAmount);
+        _remaining *= liquid;
+        if (liquid > 0)
+        {
+            Array.Clear(_liquid);
+            foreach (PhaseState phase in next.Phases)
+            {
+                for (int e = 0; e < _liquid.Length && phase.Model.IsLiquid; e++)
+                {
+                    _liquid[e] += phase.Amount / liquid * phase.X[e];
+                }
+
+                phase.Amount = phase.Model.IsLiquid ? phase.Amount / liquid : 0;
+            }
+        }
+
+        Record(state.Kelvin);
+        return next;
+    }
+
+    private void Record(double kelvin)
+    {
+        double mass = 0;
+        double total = 0;
+        for (int e = 0; e < _overall.Length; e++)
+        {
+            double grams = Composition.ElementData.GramsPerMole(_kernel.System.Elements[e]);
+            mass += _remaining * _liquid[e] * grams;
+            total += _overall[e] * grams;
+        }
+
+        _path.Add((kelvin, mass / total));
+    }
+
+    private static bool Vanished(Assemblage before, PhaseState phase) =>
+        before.Phases.Exists(p => p.Model == phase.Model && p.Amount <= 0 && SiteFractions.Distance(p.Y, phase.Y) == 0);
+
+    /// <summary>
+    /// Where the liquid freezes within less than the smallest step (a reaction that only traces keep from being at one temperature),
+    /// the equilibrium a hair lower is taken as it is.
+    /// </summary>
+    private Assemblage? Restart(Assemblage current)
+    {
+        foreach (double drop in (ReadOnlySpan<double>)[1e-5, 1e-3, 1e-2, 0.1])
+        {
+            if (_kernel.Global.Find(_liquid, current.Kelvin - drop, out _) is { } found)
+            {
+                _basins.Renew(found.Kelvin, found.Potentials, 1);
+                return SetAside(found);
+            }
+        }
+
+        return null;
+    }
+}

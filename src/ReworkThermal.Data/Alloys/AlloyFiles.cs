@@ -1,0 +1,72 @@
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Data.Toml;
+using UnitsNet;
+
+namespace ReworkThermal.Data.Alloys;
+
+/// <summary>Reads solders and dilution alloys, one TOML file each.</summary>
+internal static class AlloyFiles
+{
+    private static readonly Temperature _coldest = Temperature.FromDegreesCelsius(40);
+    private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(400);
+
+    /// <summary>Reads every alloy of a folder, in name order.</summary>
+    /// <param name="folder">Folder of <c>*.toml</c> files.</param>
+    /// <returns>The alloys.</returns>
+    /// <exception cref="DataFileException">A file is not in order, or two files name the same alloy.</exception>
+    internal static IReadOnlyList<Alloy> ReadFolder(string folder)
+    {
+        SortedDictionary<string, Alloy> alloys = new(StringComparer.Ordinal);
+        foreach (string path in DataFolder.Files(folder))
+        {
+            Alloy alloy = Read(path);
+            if (!alloys.TryAdd(alloy.Name, alloy))
+            {
+                throw new DataFileException([new DataFileProblem(path, 1, "name", $"'{alloy.Name}' is already the name of another file in this folder")]);
+            }
+        }
+
+        return [.. alloys.Values];
+    }
+
+    /// <summary>Reads one alloy file.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <returns>The alloy.</returns>
+    /// <exception cref="DataFileException">The file is missing or not in order.</exception>
+    internal static Alloy Read(string path)
+    {
+        FieldReader file = FieldReader.Open(path);
+        string name = file.Text("name");
+        MassFractions fractions = ReadComposition(file, "composition");
+        FieldReader melting = file.Table("melting");
+        Alloy alloy = new(
+            name,
+            fractions,
+            file.Text("family"),
+            file.Texts("forms"),
+            ReadMelting(melting),
+            file.Texts("cautions"));
+        bool declared = file.Truth("lead_free");
+        file.Finish();
+        return declared == alloy.IsLeadFree
+            ? alloy
+            : throw file.Wrong("lead_free", $"says {(declared ? "true" : "false")}, but the composition holds {(alloy.IsLeadFree ? "no" : "more than 0.1 %")} lead");
+    }
+
+    /// <summary>Reads a designation from a field.</summary>
+    internal static MassFractions ReadComposition(FieldReader file, string field) => AlloyDesignation.Read(file.Text(field)) switch
+    {
+        DesignationReading.Accepted accepted => accepted.Fractions,
+        DesignationReading.Refused refused => throw file.Wrong(field, refused.Reason),
+        _ => throw new InvalidOperationException("unknown kind of reading"),
+    };
+
+    private static PublishedMelting ReadMelting(FieldReader melting)
+    {
+        Temperature solidus = melting.Quantity("solidus", UnitTable.Temperatures, _coldest, _hottest);
+        Temperature liquidus = melting.Quantity("liquidus", UnitTable.Temperatures, _coldest, _hottest);
+        return liquidus >= solidus
+            ? new PublishedMelting(solidus, liquidus, melting.Provenance(), melting.TextOrNull("note") ?? string.Empty)
+            : throw melting.Wrong("liquidus", "must not be below the solidus");
+    }
+}

@@ -1,0 +1,40 @@
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Mixing;
+
+namespace ReworkThermal.Data.Alloys;
+
+/// <summary>Everything about alloys that came with the program: solders, dilution alloys, properties of the elements.</summary>
+/// <param name="Solders">Alloys that joints are made with.</param>
+/// <param name="Dilutions">Alloys that are mixed into a joint to make it flow at a lower temperature.</param>
+/// <param name="Properties">Density and conductivity rules.</param>
+/// <param name="Sources">Bibliography of the folder.</param>
+public sealed record AlloyShelf(
+    IReadOnlyList<Alloy> Solders,
+    IReadOnlyList<Alloy> Dilutions,
+    SolderProperties Properties,
+    Bibliography Sources)
+{
+    /// <summary>Reads the folder.</summary>
+    /// <param name="root">Where the data folders are.</param>
+    /// <returns>The shelf.</returns>
+    /// <exception cref="DataFileException">A file is missing or not in order.</exception>
+    public static AlloyShelf Load(DataRoot root)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        return new AlloyShelf(
+            AlloyFiles.ReadFolder(Path.Combine(root.Alloys, "solders")),
+            AlloyFiles.ReadFolder(Path.Combine(root.Alloys, "dilution")),
+            ElementFile.Read(Path.Combine(root.Alloys, "elements.toml")),
+            Bibliography.Load(Path.Combine(root.Alloys, "sources.toml")));
+    }
+
+    /// <summary>Finds an alloy by name, or reads a designation that is in neither list.</summary>
+    /// <param name="text">Name or designation.</param>
+    /// <returns>The composition, or the reason why the text cannot be used.</returns>
+    public DesignationReading Find(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        Alloy? known = Solders.Concat(Dilutions).FirstOrDefault(a => string.Equals(a.Name, text, StringComparison.OrdinalIgnoreCase));
+        return known is null ? AlloyDesignation.Read(text) : new DesignationReading.Accepted(known.Fractions, []);
+    }
+}

@@ -1,0 +1,150 @@
+using System.Globalization;
+using ReworkThermal.Core.Reports;
+using ReworkThermal.Data.Alloys;
+using ReworkThermal.Data.Cases;
+using ReworkThermal.Data.Limits;
+using ReworkThermal.Data.Profiles;
+using ReworkThermal.Data.Requests;
+using ReworkThermal.Data.Thermodynamics;
+
+namespace ReworkThermal.Data.Checks;
+
+/// <summary>
+/// Checks the data folders as they stand on disk: every file is valid TOML, every source it names is listed, and every file is
+/// accepted by the reader of its folder. Nothing is computed here.
+/// </summary>
+public static class DataFolderCheck
+{
+    private const string Bibliographies = "sources.toml";
+
+    /// <summary>The readers of the folders. Each reads all its files and reports every problem with its file.</summary>
+    private static readonly IReadOnlyList<Action<DataRoot>> _readers =
+    [
+        root => AlloyShelf.Load(root),
+        root => ThermodynamicFiles.Load(Path.Combine(root.Alloys, "thermodynamics")),
+        root => RemovalFiles.Load(root),
+        root => ProfileLibrary.Load(root),
+        root => LimitsFolder.Load(root),
+        root => Workshop.Load(root),
+        ReadUserFiles,
+    ];
+
+    /// <summary>Runs every check.</summary>
+    /// <param name="root">The data folders.</param>
+    /// <returns>One line per file in name order; a file with several problems has a line for each.</returns>
+    public static IReadOnlyList<CheckLine> Run(DataRoot root)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader)).Distinct()];
+        List<CheckLine> lines = [.. CheckFolder(root, root.Alloys, complaints), .. CheckFolder(root, root.Profiles, complaints)];
+        return [.. lines, .. complaints.Where(c => lines.TrueForAll(l => l.File != c.File))];
+    }
+
+    private static IEnumerable<CheckLine> CheckFolder(DataRoot root, string folder, List<CheckLine> complaints)
+    {
+        if (!Directory.Exists(folder))
+        {
+            return [new CheckLine(Shown(root, folder), "folder", new CheckOutcome.Broken("there is no such folder"))];
+        }
+
+        Bibliography? bibliography = BibliographyOrNull(Path.Combine(folder, Bibliographies));
+        return Directory.EnumerateFiles(folder, "*.toml", SearchOption.AllDirectories)
+            .Order(StringComparer.Ordinal)
+            .SelectMany(path => CheckFile(root, path, bibliography, complaints));
+    }
+
+    private static IEnumerable<CheckLine> CheckFile(DataRoot root, string path, Bibliography? bibliography, List<CheckLine> complaints)
+    {
+        string shown = Shown(root, path);
+        List<CheckLine> own = [.. complaints.Where(c => c.File == shown)];
+        if (own.Count > 0)
+        {
+            return own;
+        }
+
+        try
+        {
+            IReadOnlyList<(string Source, int Line)> sources = SourceKeys.In(path, shown);
+            List<CheckLine> unlisted = [.. sources
+                .Where(s => bibliography?.Cite(s.Source) is null)
+                .Select(s => new CheckLine(shown, "sources", new CheckOutcome.Failed(string.Create(
+                    CultureInfo.InvariantCulture, $"line {s.Line} names the source '{s.Source}', which {Bibliographies} of its folder does not list"))))];
+            return unlisted.Count > 0
+                ? unlisted
+                : [new CheckLine(shown, "file", new CheckOutcome.Passed(string.Create(CultureInfo.InvariantCulture, $"sources named: {sources.Count}")))];
+        }
+        catch (DataFileException broken)
+        {
+            return Lines(root, broken);
+        }
+    }
+
+    private static void ReadUserFiles(DataRoot root)
+    {
+        Workshop workshop = Workshop.Load(root);
+        List<DataFileProblem> problems = [];
+        ReadEach(Path.Combine(root.Profiles, "requests"), path => PlanRequestFile.Read(path, workshop), problems);
+        ReadEach(Path.Combine(root.Profiles, "cases"), path => HeatCaseFile.Read(path, () => workshop), problems);
+        if (problems.Count > 0)
+        {
+            throw new DataFileException(problems);
+        }
+    }
+
+    private static void ReadEach(string folder, Action<string> read, List<DataFileProblem> problems)
+    {
+        foreach (string path in Directory.Exists(folder) ? DataFolder.Files(folder) : [])
+        {
+            try
+            {
+                read(path);
+            }
+            catch (DataFileException broken)
+            {
+                problems.AddRange(broken.Problems);
+            }
+        }
+    }
+
+    private static Bibliography? BibliographyOrNull(string path)
+    {
+        try
+        {
+            return Bibliography.Load(path);
+        }
+        catch (DataFileException)
+        {
+            // The line of the file itself says what is wrong with it.
+            return null;
+        }
+    }
+
+    private static IEnumerable<CheckLine> Complaints(DataRoot root, Action<DataRoot> reader)
+    {
+        try
+        {
+            reader(root);
+            return [];
+        }
+        catch (DataFileException broken)
+        {
+            return Lines(root, broken);
+        }
+    }
+
+    private static IEnumerable<CheckLine> Lines(DataRoot root, DataFileException broken) => broken.Problems.Select(p => new CheckLine(
+        Shown(root, p.File),
+        "file",
+        new CheckOutcome.Broken(PlaceOf(p) + p.Rule)));
+
+    private static string PlaceOf(DataFileProblem problem) => (problem.Line, problem.Field.Length) switch
+    {
+        (0, 0) => string.Empty,
+        (0, _) => $"{problem.Field}: ",
+        (_, 0) => string.Create(CultureInfo.InvariantCulture, $"line {problem.Line}: "),
+        _ => string.Create(CultureInfo.InvariantCulture, $"line {problem.Line}, {problem.Field}: "),
+    };
+
+    private static string Shown(DataRoot root, string path) =>
+        (Path.IsPathRooted(path) ? Path.GetRelativePath(root.Folder, path) : path).Replace('\\', '/');
+}

@@ -1,0 +1,175 @@
+using System.Globalization;
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Tools;
+using ReworkThermal.Data.Profiles;
+using ReworkThermal.Data.Toml;
+using UnitsNet;
+
+namespace ReworkThermal.Data.Requests;
+
+/// <summary>Reads a plan request (REQUEST.toml) against the workshop it refers to.</summary>
+public static class PlanRequestFile
+{
+    private static readonly Dictionary<string, BoardSide> _sides = new(StringComparer.Ordinal)
+    {
+        ["top"] = BoardSide.Top,
+        ["bottom"] = BoardSide.Bottom,
+    };
+
+    private static readonly Dictionary<string, ContactState> _contacts = new(StringComparer.Ordinal)
+    {
+        ["bare"] = ContactState.Bare,
+        ["tinned"] = ContactState.Tinned,
+        ["flooded"] = ContactState.Flooded,
+    };
+
+    /// <summary>Reads a request.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <param name="workshop">What it may refer to.</param>
+    /// <returns>The request.</returns>
+    /// <exception cref="DataFileException">The file is missing or not in order; file, line and field are named.</exception>
+    public static PlanRequest Read(string path, Workshop workshop)
+    {
+        ArgumentNullException.ThrowIfNull(workshop);
+        FieldReader file = FieldReader.Open(path);
+        List<string> assumed = [];
+        string jointName = file.Text("joint");
+        PlanRequest request = new()
+        {
+            Title = file.Text("title"),
+            JointName = jointName,
+            Site = ReadSite(file, jointName, workshop),
+            Side = file.OneOf("side", _sides),
+            BaseSolder = ReadSolder(file, "solder", workshop),
+            Refill = ReadSolder(file, "refill", workshop),
+            Prior = ReadPrior(file, workshop),
+            Bench = ReadBench(file.Table("bench"), workshop, assumed),
+            Limits = ReadLimits(file.TableOrNull("limits"), workshop.Planning.Limits, assumed),
+            Assumed = assumed,
+        };
+        file.Finish();
+        return request;
+    }
+
+    private static JointSite ReadSite(FieldReader file, string jointName, Workshop workshop)
+    {
+        Board board = file.OneOf("board", workshop.Profiles.Boards);
+        JointProfile joint = file.OneOf("joint", workshop.Profiles.Joints);
+        try
+        {
+            return joint.On(board);
+        }
+        catch (ImpossibleGeometryException misfit)
+        {
+            throw file.Wrong("joint", $"'{jointName}' does not fit the board: {misfit.Message}");
+        }
+    }
+
+    private static NamedSolder ReadSolder(FieldReader file, string field, Workshop workshop)
+    {
+        string text = file.Text(field);
+        return workshop.Alloys.Find(text) switch
+        {
+            DesignationReading.Accepted accepted => new NamedSolder(text, accepted.Fractions),
+            DesignationReading.Refused refused => throw file.Wrong(field, refused.Reason),
+            _ => throw new InvalidOperationException("unknown kind of reading"),
+        };
+    }
+
+    private static PriorHeat ReadPrior(FieldReader file, Workshop workshop) =>
+        file.OneOf("earlier_heat", workshop.Limits.Priors.ToDictionary(p => p.Name, StringComparer.Ordinal));
+
+    private static Bench ReadBench(FieldReader bench, Workshop workshop, List<string> assumed)
+    {
+        IReadOnlyList<Alloy> dilutions = workshop.Alloys.Dilutions;
+        if (bench.Has("dilution_alloys"))
+        {
+            dilutions = Chosen(bench, "dilution_alloys", workshop.Alloys.Dilutions.ToDictionary(a => a.Name, StringComparer.Ordinal), 0);
+        }
+        else
+        {
+            assumed.Add($"all {dilutions.Count.ToString(CultureInfo.InvariantCulture)} dilution alloys of the alloys folder are at hand, because the request lists none");
+        }
+
+        return new Bench
+        {
+            Room = workshop.Room.At(bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient)),
+            Irons = Chosen(bench, "irons", workshop.Profiles.Irons, 1),
+            Contact = workshop.Profiles.Contacts[bench.OneOf("contact", _contacts)],
+            Preheaters = Chosen(bench, "preheaters", workshop.Profiles.Preheaters, 0),
+            Dilutions = dilutions,
+            Removal = bench.OneOf("removal", workshop.Removals.ToDictionary(r => r.Name, StringComparer.Ordinal)),
+            WireDiameter = bench.Quantity("wire_diameter", UnitTable.Lengths, LimitRanges.LeastWire, LimitRanges.MostWire),
+            WireFlux = workshop.Wire.FluxShare.Central,
+            FluxDensity = workshop.Wire.FluxDensity.Central,
+        };
+    }
+
+    private static List<T> Chosen<T>(FieldReader bench, string field, IReadOnlyDictionary<string, T> shelf, int least)
+    {
+        List<T> chosen = [];
+        foreach (string name in bench.Texts(field))
+        {
+            chosen.Add(shelf.TryGetValue(name, out T? item)
+                ? item
+                : throw bench.Wrong(field, $"'{name}' is not known; choose from {string.Join(", ", shelf.Keys)}"));
+        }
+
+        return chosen.Count >= least
+            ? chosen
+            : throw bench.Wrong(field, $"must name at least one of {string.Join(", ", shelf.Keys)}");
+    }
+
+    private static PlanLimits ReadLimits(FieldReader? table, PlanLimits usual, List<string> assumed)
+    {
+        LimitFields fields = new(table, assumed);
+        return new PlanLimits
+        {
+            MostDwell = fields.Read("most_dwell", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell, usual.MostDwell),
+            MostIronSetting = fields.Read("most_iron_setting", UnitTable.Temperatures, LimitRanges.LeastIron, LimitRanges.MostIron, usual.MostIronSetting),
+            WorkingTime = fields.Read("working_time", UnitTable.Durations, Duration.Zero, LimitRanges.MostWorkingTime, usual.WorkingTime),
+            Superheat = fields.Read("superheat", UnitTable.TemperatureDeltas, LimitRanges.LeastSuperheat, LimitRanges.MostSuperheat, usual.Superheat),
+            MostPadTemperature = fields.Read("most_pad_temperature", UnitTable.Temperatures, LimitRanges.LeastPad, LimitRanges.MostPad, usual.MostPadTemperature),
+            MostBudgetShare = fields.Read("most_budget_share", UnitTable.Ratios, LimitRanges.LeastBudget, LimitRanges.MostBudget, usual.MostBudgetShare),
+            MostPreheat = fields.Read("most_preheat", UnitTable.Temperatures, LimitRanges.LeastPreheat, LimitRanges.MostPreheat, usual.MostPreheat),
+            MostAddedShare = fields.Read("most_added_share", UnitTable.Ratios, Ratio.Zero, LimitRanges.MostAddedShare, usual.MostAddedShare),
+            MostPasses = fields.Read("most_passes", 1, LimitRanges.MostPasses, usual.MostPasses),
+            LeadFreeOnly = table is not null && table.Has("lead_free_only") && table.Truth("lead_free_only"),
+        };
+    }
+
+    /// <summary>Limits in a request; what it does not set is taken from the defaults and said.</summary>
+    private sealed class LimitFields(FieldReader? table, List<string> assumed)
+    {
+        private static readonly Provenance _request = new(Limit<int>.RequestSource, EvidenceMark.Judgement);
+
+        internal Limit<TQuantity> Read<TQuantity, TUnit>(
+            string name,
+            Quantity<TQuantity, TUnit> kind,
+            TQuantity least,
+            TQuantity most,
+            Limit<TQuantity> usual)
+            where TQuantity : struct, IComparable<TQuantity>
+            where TUnit : struct, Enum
+        {
+            return table is not null && table.Has(name)
+                ? new Limit<TQuantity>(table.Quantity(name, kind, least, most), _request, string.Empty)
+                : Assume(name, usual);
+        }
+
+        internal Limit<int> Read(string name, int least, int most, Limit<int> usual) => table is not null && table.Has(name)
+            ? new Limit<int>(table.Whole(name, least, most), _request, string.Empty)
+            : Assume(name, usual);
+
+        private Limit<T> Assume<T>(string name, Limit<T> usual)
+            where T : struct
+        {
+            assumed.Add($"limit {name} is not in the request: taken from profiles/limits/planning.toml ({usual.Note})");
+            return usual;
+        }
+    }
+}

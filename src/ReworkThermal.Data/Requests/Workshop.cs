@@ -1,0 +1,60 @@
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Mixing;
+using ReworkThermal.Data.Alloys;
+using ReworkThermal.Data.Limits;
+using ReworkThermal.Data.Profiles;
+
+namespace ReworkThermal.Data.Requests;
+
+/// <summary>Everything a request may refer to by name.</summary>
+/// <param name="Alloys">Solders and dilution alloys.</param>
+/// <param name="Profiles">Boards, joints and tools.</param>
+/// <param name="Limits">Damage limits and assumptions about earlier heat.</param>
+/// <param name="Removals">Ways of taking solder out.</param>
+/// <param name="Wire">Flux-cored wire.</param>
+/// <param name="Planning">Limits of a plan that a request need not repeat.</param>
+/// <param name="Room">The air around the bench.</param>
+public sealed record Workshop(
+    AlloyShelf Alloys,
+    ProfileLibrary Profiles,
+    DamageLimits Limits,
+    IReadOnlyList<RemovalMethod> Removals,
+    WireStock Wire,
+    PlanningDefaults Planning,
+    StillAir Room)
+{
+    /// <summary>Reads all data folders.</summary>
+    /// <param name="root">Where they are.</param>
+    /// <returns>The workshop.</returns>
+    /// <exception cref="DataFileException">A file is missing or not in order.</exception>
+    public static Workshop Load(DataRoot root)
+    {
+        ArgumentNullException.ThrowIfNull(root);
+        ProfileLibrary profiles = ProfileLibrary.Load(root);
+        DamageLimits limits = LimitsFolder.Load(root);
+        RequireKnownClasses(profiles, limits);
+        return new Workshop(
+            AlloyShelf.Load(root),
+            profiles,
+            limits,
+            RemovalFiles.Load(root),
+            WireStock.Read(Path.Combine(root.Alloys, "wire.toml")),
+            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")),
+            StillAir.Read(Path.Combine(root.Profiles, "room.toml")));
+    }
+
+    private static void RequireKnownClasses(ProfileLibrary profiles, DamageLimits limits)
+    {
+        List<DataFileProblem> problems = [.. profiles.Laminates
+            .Where(l => limits.LaminateOrNull(l.Value.ClassName) is null)
+            .Select(l => new DataFileProblem(
+                $"profiles/laminates/{l.Key}.toml",
+                0,
+                "class",
+                $"'{l.Value.ClassName}' is not a class of limits/laminate-classes.toml; known: {string.Join(", ", limits.Laminates.Select(c => c.Name))}"))];
+        if (problems.Count > 0)
+        {
+            throw new DataFileException(problems);
+        }
+    }
+}

@@ -1,0 +1,66 @@
+using Microsoft.Data.Sqlite;
+using ReworkThermal.Core.Jobs;
+
+namespace ReworkThermal.Data.Store;
+
+/// <summary>Turns what SQLite and the operating system say into sentences for the person at the bench.</summary>
+internal static class StoreFaults
+{
+    // Result codes of SQLite, from its published list (sqlite.org/rescode.html).
+    private const int Busy = 5;
+    private const int Locked = 6;
+    private const int ReadOnly = 8;
+    private const int Io = 10;
+    private const int Corrupt = 11;
+    private const int Full = 13;
+    private const int CannotOpen = 14;
+    private const int NotADatabase = 26;
+
+    internal static JobStoreException From(SqliteException problem, string path) => problem.SqliteErrorCode switch
+    {
+        Busy or Locked => new(
+            StoreTrouble.Busy,
+            $"Another program has been writing to the job store {path} for too long; nothing was changed. Try again when it is done.",
+            problem),
+        ReadOnly => new(
+            StoreTrouble.NotWritable,
+            $"The job store {path} cannot be written: the file or its folder is read-only. Change that, or choose another place with --store.",
+            problem),
+        Io => new(
+            StoreTrouble.DiskFull,
+            $"The disk refused to read or write the job store {path}; it may be full, failing or gone. Nothing was changed; what was saved before is still there.",
+            problem),
+        Full => new(
+            StoreTrouble.DiskFull,
+            $"The disk that holds the job store {path} is full: this entry was not saved. Free some space and try again; what was saved before is intact.",
+            problem),
+        CannotOpen => new(
+            StoreTrouble.NotWritable,
+            $"The job store {path} cannot be opened: its folder is missing, read-only or not accessible. Change that, or choose another place with --store.",
+            problem),
+        Corrupt => Damaged(path, problem.Message, problem),
+        NotADatabase => NotAStore(path, problem),
+        _ => new(StoreTrouble.Unreadable, $"The job store {path} cannot be used: {problem.Message}", problem),
+    };
+
+    internal static JobStoreException Damaged(string path, string detail, Exception? cause = null) => new(
+        StoreTrouble.Damaged,
+        $"The job store {path} is damaged and was left as it is ({detail}). Copy it away, then restore a backup or import an export.",
+        cause);
+
+    internal static JobStoreException NotAStore(string path, Exception? cause = null) => new(
+        StoreTrouble.NotAStore,
+        $"The file {path} is not a job store of this program and was left as it is. Choose another file with --store.",
+        cause);
+
+    internal static JobStoreException Newer(string path, int version, int known) => new(
+        StoreTrouble.Newer,
+        string.Create(
+            System.Globalization.CultureInfo.InvariantCulture,
+            $"The job store {path} was written by a newer version of this program (format {version}; this one knows up to {known}) and was left as it is. Update the program."));
+
+    internal static JobStoreException NoFolder(string folder, Exception cause) => new(
+        StoreTrouble.NotWritable,
+        $"The folder {folder} for the job store cannot be made or used: {cause.Message} Choose another place with --store.",
+        cause);
+}

@@ -1,0 +1,174 @@
+using System.Buffers.Binary;
+using Microsoft.Data.Sqlite;
+using ReworkThermal.Core.Jobs;
+using SQLitePCL;
+
+namespace ReworkThermal.Data.Store;
+
+/// <summary>
+/// Opens the file of a store, or refuses it without writing to it. Only after the file proved to be a whole store of a version known
+/// here may anything be written.
+/// </summary>
+internal static class StoreFile
+{
+    private const int HeaderLength = 100;
+    private const int VersionOffset = 60;
+    private const int ApplicationOffset = 68;
+
+    /// <summary>Seconds to wait for another writer before giving up. A write takes milliseconds, a large import a few seconds.</summary>
+    internal const int PatienceSeconds = 30;
+
+    /// <summary>Waits inside SQLite come at short rising distances; the wait around them at long ones.</summary>
+    private const string WaitInside = "pragma busy_timeout = 1000";
+
+    internal static SqliteConnection Open(string path, IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps, int patienceSeconds = PatienceSeconds)
+    {
+        bool existed = LookAtHeader(path, steps.Count);
+        if (!existed)
+        {
+            MakeFolder(path);
+        }
+
+        bool leftOver = new FileInfo(path + "-wal") is { Exists: true, Length: > 0 };
+        SqliteConnection connection = new(new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            Mode = existed ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadWriteCreate,
+            Pooling = false,
+            ForeignKeys = true,
+            DefaultTimeout = patienceSeconds,
+        }.ConnectionString);
+        try
+        {
+            connection.Open();
+            Execute(connection, WaitInside);
+            Examine(connection, path, steps.Count, leftOver);
+            Execute(connection, "pragma journal_mode = wal");
+            Execute(connection, "pragma synchronous = full");
+            Execute(connection, "pragma fullfsync = 1");
+            StoreSchema.Migrate(connection, steps);
+            return connection;
+        }
+        catch (SqliteException problem)
+        {
+            connection.Dispose();
+            throw StoreFaults.From(problem, path);
+        }
+        catch
+        {
+            connection.Dispose();
+            throw;
+        }
+    }
+
+    private static void Execute(SqliteConnection connection, [System.Diagnostics.CodeAnalysis.ConstantExpected] string sql)
+    {
+#pragma warning disable CA2100 // The argument is a constant at every call.
+        using SqliteCommand command = new(sql, connection);
+#pragma warning restore CA2100
+        _ = command.ExecuteNonQuery();
+    }
+
+    /// <summary>Reads the header bytes without SQLite, so that nothing at all is created beside a file that is refused.</summary>
+    /// <returns>Whether there is a file with content.</returns>
+    private static bool LookAtHeader(string path, int known)
+    {
+        if (Directory.Exists(path))
+        {
+            throw new JobStoreException(StoreTrouble.NotAStore, $"{path} is a folder; the job store is a file in it, so name the file with --store.");
+        }
+
+        Span<byte> header = stackalloc byte[HeaderLength];
+        int read;
+        try
+        {
+            using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+            read = file.ReadAtLeast(header, HeaderLength, throwOnEndOfStream: false);
+        }
+        catch (Exception problem) when (problem is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return false;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw new JobStoreException(StoreTrouble.Unreadable, $"The job store {path} cannot be read: {problem.Message}", problem);
+        }
+
+        if (read == 0)
+        {
+            return false;
+        }
+
+        if (read < HeaderLength || !header.StartsWith("SQLite format 3\0"u8))
+        {
+            throw StoreFaults.NotAStore(path);
+        }
+
+        int application = BinaryPrimitives.ReadInt32BigEndian(header[ApplicationOffset..]);
+        int version = BinaryPrimitives.ReadInt32BigEndian(header[VersionOffset..]);
+        return application is not (0 or StoreSchema.ApplicationId) ? throw StoreFaults.NotAStore(path)
+            : application == StoreSchema.ApplicationId && version > known ? throw StoreFaults.Newer(path, version, known)
+            : true;
+    }
+
+    private static void MakeFolder(string path)
+    {
+        string folder = Path.GetDirectoryName(path)!;
+        try
+        {
+            if (Directory.Exists(folder))
+            {
+                return;
+            }
+
+            _ = OperatingSystem.IsWindows()
+                ? Directory.CreateDirectory(folder)
+                : Directory.CreateDirectory(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw StoreFaults.NoFolder(folder, problem);
+        }
+    }
+
+    /// <summary>
+    /// Proves the file with SQLite, reading only. When a write-ahead log was left over from a process that died, closing would carry
+    /// it over into the file; that is held back until the file is known to be sound.
+    /// </summary>
+    private static void Examine(SqliteConnection connection, string path, int known, bool leftOver)
+    {
+        if (leftOver)
+        {
+            CarryOverOnClose(connection, false);
+        }
+
+        int application = StoreSchema.ApplicationIdOf(connection);
+        int version = StoreSchema.VersionOf(connection, null);
+        if (application != StoreSchema.ApplicationId && (application != 0 || version != 0 || StoreSchema.HasTables(connection)))
+        {
+            throw StoreFaults.NotAStore(path);
+        }
+
+        if (version > known)
+        {
+            throw StoreFaults.Newer(path, version, known);
+        }
+
+        using (SqliteCommand command = new("pragma quick_check(1)", connection))
+        {
+            string answer = (string)command.ExecuteScalar()!;
+            if (answer != "ok")
+            {
+                throw StoreFaults.Damaged(path, answer.ReplaceLineEndings(" "));
+            }
+        }
+
+        if (leftOver)
+        {
+            CarryOverOnClose(connection, true);
+        }
+    }
+
+    private static void CarryOverOnClose(SqliteConnection connection, bool carry) =>
+        _ = raw.sqlite3_db_config(connection.Handle, raw.SQLITE_DBCONFIG_NO_CKPT_ON_CLOSE, carry ? 0 : 1, out _);
+}

@@ -1,0 +1,110 @@
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Phases.Parameters;
+using ReworkThermal.Data.Toml;
+using UnitsNet;
+
+namespace ReworkThermal.Data.Thermodynamics;
+
+/// <summary>Reads what a system file says about itself: status, uncertainty, range, deviations and invariants.</summary>
+internal static class SystemHeader
+{
+    private static readonly Dictionary<string, SystemStatus> _statuses = new(StringComparer.Ordinal)
+    {
+        ["assessed"] = SystemStatus.Assessed,
+        ["fitted"] = SystemStatus.Fitted,
+        ["memory"] = SystemStatus.Memory,
+        ["missing"] = SystemStatus.Missing,
+    };
+
+    internal static SystemDescription Read(FieldReader file, string name, IReadOnlyList<Element> elements, DatabaseAssembly assembly)
+    {
+        SystemStatus status = file.OneOf("status", _statuses);
+        string? caveat = file.TextOrNull("caveat");
+        if (status != SystemStatus.Assessed && caveat is null)
+        {
+            throw file.Wrong("caveat", "is required where the status is not \"assessed\": every answer that leans on the system prints it");
+        }
+
+        List<ListedInvariant> invariants = [];
+        foreach (FieldReader table in file.Tables("invariant"))
+        {
+            invariants.Add(Invariant(table, assembly));
+        }
+
+        return new SystemDescription(
+            name,
+            file.Text("title"),
+            elements,
+            status,
+            file.Quantity("uncertainty", UnitTable.TemperatureDeltas, TemperatureDelta.Zero).Kelvins,
+            caveat,
+            file.Text("valid_range"),
+            Limit(file, elements),
+            file.Texts("known_deviations"),
+            invariants);
+    }
+
+    private static SystemLimit? Limit(FieldReader file, IReadOnlyList<Element> elements)
+    {
+        if (file.TableOrNull("limit") is not { } table)
+        {
+            return null;
+        }
+
+        string symbol = table.Text("element");
+        return ElementData.TryParseSymbol(symbol, out Element element) && elements.Contains(element)
+            ? new SystemLimit(
+                element,
+                table.Quantity("most", UnitTable.Ratios, Ratio.Zero, Ratio.FromPercent(100)).DecimalFractions,
+                table.Quantity("uncertainty", UnitTable.TemperatureDeltas, TemperatureDelta.Zero).Kelvins,
+                table.Text("caveat"))
+            : throw table.Wrong("element", $"'{symbol}' is not an element of this system");
+    }
+
+    private static ListedInvariant Invariant(FieldReader table, DatabaseAssembly assembly)
+    {
+        Provenance provenance = assembly.RequireSource(table);
+        IReadOnlyList<string> phases = table.Texts("phases");
+        foreach (string phase in phases)
+        {
+            if (!assembly.HasPhase(phase))
+            {
+                throw table.Wrong("phases", $"'{phase}' is not a phase of phases.toml");
+            }
+        }
+
+        MassFractions? liquid = table.Has("liquid") ? Composition(table, "liquid") : null;
+        return new ListedInvariant(
+            table.Text("reaction"),
+            phases,
+            Composition(table, "through"),
+            table.Quantity("published", UnitTable.Temperatures).DegreesCelsius,
+            table.Quantity("tolerance", UnitTable.TemperatureDeltas, TemperatureDelta.Zero).Kelvins,
+            liquid,
+            liquid is null ? 0 : table.Quantity("liquid_tolerance", UnitTable.Ratios, Ratio.Zero).DecimalFractions,
+            table.Quantity("computed", UnitTable.Temperatures).DegreesCelsius,
+            provenance,
+            table.TextOrNull("note") ?? string.Empty);
+    }
+
+    private static MassFractions Composition(FieldReader table, string name)
+    {
+        FieldReader shares = table.Table(name);
+        double[] masses = new double[ElementData.Count];
+        foreach (string symbol in shares.Names.ToList())
+        {
+            if (!ElementData.TryParseSymbol(symbol, out Element element))
+            {
+                throw shares.Wrong(symbol, "is not one of the modelled elements");
+            }
+
+            masses[(int)element] = shares.Quantity(symbol, UnitTable.Ratios, Ratio.Zero, Ratio.FromPercent(100)).DecimalFractions;
+        }
+
+        double sum = masses.Sum();
+        return Math.Abs(sum - 1) < 1e-3
+            ? MassFractions.FromMasses(masses)
+            : throw table.Wrong(name, string.Create(System.Globalization.CultureInfo.InvariantCulture, $"must sum to 100 %, got {sum * 100:0.###} %"));
+    }
+}

@@ -1,0 +1,66 @@
+using System.Diagnostics;
+using System.Text;
+using ReworkThermal.App.Commands;
+
+namespace ReworkThermal.App.Tests.Behaviour;
+
+/// <summary>The program as a process of its own: what cannot be seen from inside.</summary>
+public sealed class ProcessTests
+{
+    [Fact]
+    public void It_finds_its_data_from_any_working_directory()
+    {
+        using TemporaryFolder elsewhere = new();
+        (int code, string output, string error) = Start(elsewhere.Path, "data", "check");
+        Assert.True(code == 0, output + error);
+    }
+
+    [Fact]
+    public void A_redirected_answer_is_plain_UTF8_without_a_byte_order_mark()
+    {
+        (int code, string output, string _) = Start(Path.GetTempPath(), "--help");
+        Assert.Equal(0, code);
+        Assert.DoesNotContain('\u001b', output);
+        Assert.DoesNotContain('\uFEFF', output);
+    }
+
+    [Fact]
+    public void A_usage_mistake_leaves_standard_output_empty()
+    {
+        (int code, string output, string error) = Start(Path.GetTempPath(), "no-such-command");
+        Assert.Equal(2, code);
+        Assert.Empty(output);
+        Assert.NotEmpty(error);
+    }
+
+    [Theory]
+    [InlineData(false, null, "xterm", true)]
+    [InlineData(false, "", "xterm", true)] // no-color.org: the variable counts when it is not an empty string
+    [InlineData(false, "1", "xterm", false)]
+    [InlineData(false, null, "dumb", false)]
+    [InlineData(true, null, "xterm", false)]
+    public void Colour_is_used_only_where_it_is_welcome(bool redirected, string? noColour, string terminal, bool expected) =>
+        Assert.Equal(expected, ProcessShell.WantsColour(redirected, name => name == "NO_COLOR" ? noColour : name == "TERM" ? terminal : null));
+
+    private static (int Code, string Out, string Error) Start(string directory, params string[] words)
+    {
+        ProcessStartInfo start = new(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
+        {
+            WorkingDirectory = directory,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            StandardOutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false),
+        };
+        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "rework-thermal.dll"));
+        foreach (string word in words)
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        using Process process = Process.Start(start)!;
+        Task<string> error = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output, error.GetAwaiter().GetResult());
+    }
+}

@@ -1,0 +1,48 @@
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Data;
+using ReworkThermal.Data.Limits;
+using UnitsNet;
+
+namespace ReworkThermal.Core.Tests.Published;
+
+/// <summary>The shipped figures, and pads and solders made for tests.</summary>
+internal static class DamageBench
+{
+    private static readonly Provenance _test = new("judgement, no source", EvidenceMark.Judgement);
+
+    internal static DamageLimits Limits { get; } = LimitsFolder.Load(DataRoot.BesideProgram);
+
+    internal static DamageParameters Parameters => Limits.Parameters;
+
+    /// <summary>No earlier heat at all.</summary>
+    internal static PriorHeat Untouched { get; } = new(
+        "untouched", "no earlier heat", [], [], [], new RatedEstimate<Length>(Exactly(Length.Zero), SupportLevel.Judgement), _test, SupportLevel.Judgement);
+
+    internal static LaminateLimits Laminate(string name) => Limits.LaminateOrNull(name) ?? throw new ArgumentException(name);
+
+    internal static PriorHeat Prior(string name) => Limits.PriorOrNull(name) ?? throw new ArgumentException(name);
+
+    internal static Estimate<T> Exactly<T>(T value)
+        where T : struct
+        => new(value, value, value, _test);
+
+    internal static PadGeometry.Through Hole(double wallUm = 20, double widthMm = 2, double holeMm = 1) => new(
+        Length.FromMillimeters(widthMm), Length.FromMillimeters(holeMm), Exactly(Length.FromMicrometers(wallUm)), Length.FromMillimeters(1.6));
+
+    internal static PadGeometry.Surface Land(double widthMm = 2) =>
+        new(Length.FromMillimeters(widthMm), Exactly(Length.FromMicrometers(35)));
+
+    internal static DamageModel Model(string laminate, PadGeometry? pad = null) => new(Laminate(laminate), Parameters, pad ?? Hole());
+
+    internal static Temperature Celsius(double value) => Temperature.FromDegreesCelsius(value);
+
+    internal static MoltenContact Charge(
+        ICopperSolubility solubility, double copper, double density, double? volumeToAreaMm, SolderMotion motion = SolderMotion.Still, double moltenAboveC = 140) => new(
+        solubility,
+        Celsius(moltenAboveC),
+        Density.FromKilogramsPerCubicMeter(density),
+        volumeToAreaMm is { } mm ? Length.FromMillimeters(mm) : null,
+        copper,
+        motion);
+}

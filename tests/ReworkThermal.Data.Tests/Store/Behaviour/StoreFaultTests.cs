@@ -1,0 +1,277 @@
+using System.Diagnostics;
+using System.Globalization;
+using Microsoft.Data.Sqlite;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data.Store;
+using Xunit.Abstractions;
+
+namespace ReworkThermal.Data.Tests.Store.Behaviour;
+
+/// <summary>What happens to a store when the machine, the disk or another program does its worst. All on real files.</summary>
+public sealed class StoreFaultTests(ITestOutputHelper output) : IDisposable
+{
+    private readonly TemporaryFolder _folder = new();
+
+    private string StorePath => _folder["jobs.db"];
+
+    public void Dispose() => _folder.Dispose();
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(40)]
+    [InlineData(120)]
+    [InlineData(199)]
+    public void Kill_in_the_middle_of_200_touches_loses_no_confirmed_one(int killAfter)
+    {
+        JobId job = NewJob();
+        List<int> confirmed = [];
+        using (Process writer = StoreWriterProcess.Start(StorePath, job, SampleJobs.Pad1, 200))
+        {
+            while (confirmed.Count < killAfter && writer.StandardOutput.ReadLine() is string line)
+            {
+                confirmed.Add(int.Parse(line, CultureInfo.InvariantCulture));
+            }
+
+            writer.Kill();
+            confirmed.AddRange(writer.StandardOutput.ReadToEnd()
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                .Select(l => int.Parse(l, CultureInfo.InvariantCulture)));
+            writer.WaitForExit();
+        }
+
+        using SqliteJobStore store = SqliteJobStore.Open(StorePath);
+        IReadOnlyList<JobEntry> entries = store.Read(job);
+        output.WriteLine($"confirmed {confirmed.Count}, found {entries.Count - 2}");
+        Assert.True(confirmed.Count >= killAfter);
+        Assert.Equal(Enumerable.Range(3, confirmed.Count), confirmed);
+        Assert.InRange(entries.Count - 2, confirmed.Count, confirmed.Count + 1);
+        Assert.Equal(entries.Select((_, i) => (double)i).Take(entries.Count - 2), entries.Skip(2).Select(e => ((JobEvent.ExposureLogged)e.What).Exposure.Dwell.Seconds));
+        Assert.Empty(store.Examine().Problems);
+        _ = Assert.IsType<RecordOutcome.Recorded>(SampleJobs.Desk(store).Record(job, SampleJobs.Touch(3)));
+    }
+
+    [Fact]
+    public void Two_processes_and_this_one_write_at_once_and_nothing_is_lost()
+    {
+        JobId job = NewJob();
+        const int each = 60;
+        using Process first = StoreWriterProcess.Start(StorePath, job, SampleJobs.Pad1, each);
+        using Process second = StoreWriterProcess.Start(StorePath, job, new PadId("2"), each);
+        using (SqliteJobStore store = SqliteJobStore.Open(StorePath))
+        {
+            JobDesk desk = SampleJobs.Desk(store);
+            for (int i = 0; i < each; i++)
+            {
+                _ = Assert.IsType<RecordOutcome.Recorded>(desk.Record(job, SampleJobs.Touch(i)));
+            }
+        }
+
+        foreach (Process process in (Process[])[first, second])
+        {
+            string confirmed = process.StandardOutput.ReadToEnd();
+            string errors = process.StandardError.ReadToEnd();
+            process.WaitForExit();
+            Assert.Equal(string.Empty, errors);
+            Assert.Equal(0, process.ExitCode);
+            Assert.Equal(each, confirmed.Split('\n', StringSplitOptions.RemoveEmptyEntries).Distinct().Count());
+        }
+
+        using SqliteJobStore after = SqliteJobStore.Open(StorePath);
+        IReadOnlyList<JobEntry> entries = after.Read(job);
+        Assert.Equal(2 + (3 * each), entries.Count);
+        foreach (string pad in (string[])["1", "2"])
+        {
+            Assert.Equal(
+                pad == "1" ? 2 * each : each,
+                entries.Select(e => e.What).OfType<JobEvent.ExposureLogged>().Count(e => e.Exposure.Pads[0].Pad.Value == pad));
+        }
+
+        Assert.Empty(after.Examine().Problems);
+    }
+
+    [Fact]
+    public void A_store_held_for_too_long_is_named_busy_and_works_again_afterwards()
+    {
+        JobId job = NewJob();
+        using SqliteJobStore store = SqliteJobStore.Open(StorePath, StoreSchema.Steps, patienceSeconds: 1);
+        JobDesk desk = SampleJobs.Desk(store);
+        using (SqliteJobStore other = SqliteJobStore.Open(StorePath))
+        {
+            using SqliteTransaction held = other.Connection.BeginTransaction(deferred: false);
+            JobStoreException problem = Assert.Throws<JobStoreException>(() => desk.Record(job, SampleJobs.Touch(1)));
+            Assert.Equal(StoreTrouble.Busy, problem.Trouble);
+            Assert.DoesNotContain("locked", problem.Message, StringComparison.OrdinalIgnoreCase);
+            Assert.Equal(2, store.Read(job).Count);
+        }
+
+        _ = Assert.IsType<RecordOutcome.Recorded>(desk.Record(job, SampleJobs.Touch(1)));
+    }
+
+    [Fact]
+    public void Several_that_make_the_same_new_store_at_once_all_succeed()
+    {
+        Parallel.For(0, 8, _ => SqliteJobStore.Open(StorePath).Dispose());
+        using SqliteJobStore store = SqliteJobStore.Open(StorePath);
+        Assert.Empty(store.Examine().Problems);
+    }
+
+    [Theory]
+    [InlineData(0.2)]
+    [InlineData(0.5)]
+    [InlineData(0.97)]
+    public void A_truncated_file_is_refused_and_left_as_it_is(double kept)
+    {
+        FillStore(300);
+        using (FileStream file = new(StorePath, FileMode.Open))
+        {
+            file.SetLength((long)(file.Length * kept));
+        }
+
+        RefusedUntouched(StoreTrouble.Damaged, "damaged");
+    }
+
+    [Fact]
+    public void A_file_cut_inside_its_header_is_refused_and_left_as_it_is()
+    {
+        FillStore(1);
+        using (FileStream file = new(StorePath, FileMode.Open))
+        {
+            file.SetLength(60);
+        }
+
+        RefusedUntouched(StoreTrouble.NotAStore, "not a job store");
+    }
+
+    [Fact]
+    public void Overwritten_pages_are_refused_and_left_as_they_are()
+    {
+        FillStore(300);
+        using (FileStream file = new(StorePath, FileMode.Open))
+        {
+            file.Position = 6 * 4096;
+            file.Write(Enumerable.Repeat((byte)0xA5, 3 * 4096).ToArray());
+        }
+
+        RefusedUntouched(StoreTrouble.Damaged, "damaged");
+    }
+
+    [Fact]
+    public void A_damaged_file_with_a_log_left_over_by_a_kill_is_left_as_it_is()
+    {
+        FillStore(300);
+        JobId job = new("job00002");
+        using (SqliteJobStore store = SqliteJobStore.Open(StorePath))
+        {
+            _ = store.Append(job, 0, SampleJobs.Start, new JobEvent.JobOpened(new JobBrief("late")));
+            File.Copy(StorePath + "-wal", _folder["copy-wal"]);
+            File.Copy(StorePath, _folder["copy"]);
+        }
+
+        File.Delete(StorePath);
+        File.Move(_folder["copy"], StorePath);
+        File.Move(_folder["copy-wal"], StorePath + "-wal");
+        using (FileStream file = new(StorePath, FileMode.Open))
+        {
+            file.Position = 6 * 4096;
+            file.Write(Enumerable.Repeat((byte)0xA5, 3 * 4096).ToArray());
+        }
+
+        byte[] log = File.ReadAllBytes(StorePath + "-wal");
+        Assert.NotEmpty(log);
+        RefusedUntouched(StoreTrouble.Damaged, "damaged");
+        Assert.Equal(log, File.ReadAllBytes(StorePath + "-wal"));
+    }
+
+    [Fact]
+    public void One_changed_letter_inside_an_entry_is_noticed_when_it_is_read()
+    {
+        JobId job = NewJob();
+        byte[] bytes = File.ReadAllBytes(StorePath);
+        int at = bytes.AsSpan().IndexOf("job with pins"u8);
+        Assert.True(at > 0);
+        bytes[at] ^= 1;
+        File.WriteAllBytes(StorePath, bytes);
+        using SqliteJobStore store = SqliteJobStore.Open(StorePath);
+        JobStoreException problem = Assert.Throws<JobStoreException>(() => store.Read(job));
+        Assert.Equal(StoreTrouble.Damaged, problem.Trouble);
+        Assert.Contains("entry 1 does not match its checksum", problem.Message, StringComparison.Ordinal);
+        Assert.Equal(problem.Message, Assert.Single(store.Examine().Problems));
+    }
+
+    [Fact]
+    public void Another_kind_of_file_is_refused_and_left_as_it_is()
+    {
+        File.WriteAllText(StorePath, new string('x', 500));
+        RefusedUntouched(StoreTrouble.NotAStore, "not a job store");
+    }
+
+    [Fact]
+    public void A_database_of_another_program_is_refused_and_left_as_it_is()
+    {
+        OtherDatabase("create table songs (title text)");
+        RefusedUntouched(StoreTrouble.NotAStore, "not a job store");
+        File.Delete(StorePath);
+        OtherDatabase("pragma application_id = 77");
+        RefusedUntouched(StoreTrouble.NotAStore, "not a job store");
+    }
+
+    [Fact]
+    public void A_newer_format_is_refused_and_left_as_it_is()
+    {
+        FillStore(3);
+        OtherDatabase("pragma user_version = 99");
+        RefusedUntouched(StoreTrouble.Newer, "newer version");
+    }
+
+    [Fact]
+    public void Looking_at_a_store_that_is_not_there_makes_none()
+    {
+        JobStoreException problem = Assert.Throws<JobStoreException>(() => SqliteJobStore.OpenExisting(StorePath));
+        Assert.Equal(StoreTrouble.Unreadable, problem.Trouble);
+        Assert.Empty(Directory.GetFiles(_folder.Root));
+    }
+
+    [Fact]
+    public void A_folder_in_place_of_the_file_is_refused()
+    {
+        JobStoreException problem = Assert.Throws<JobStoreException>(() => SqliteJobStore.Open(_folder.Root));
+        Assert.Equal(StoreTrouble.NotAStore, problem.Trouble);
+    }
+
+    private void RefusedUntouched(StoreTrouble trouble, string words)
+    {
+        byte[] before = File.ReadAllBytes(StorePath);
+        string[] files = Directory.GetFiles(_folder.Root);
+        JobStoreException problem = Assert.Throws<JobStoreException>(() => SqliteJobStore.Open(StorePath));
+        Assert.Equal(trouble, problem.Trouble);
+        Assert.Contains(words, problem.Message, StringComparison.Ordinal);
+        Assert.Contains(StorePath, problem.Message, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllBytes(StorePath));
+        Assert.Equal(files.Where(f => !f.EndsWith("-shm", StringComparison.Ordinal)).Order(), Directory.GetFiles(_folder.Root).Where(f => !f.EndsWith("-shm", StringComparison.Ordinal)).Order());
+    }
+
+    private JobId NewJob()
+    {
+        using SqliteJobStore store = SqliteJobStore.Open(StorePath);
+        return SampleJobs.OpenWithPins(SampleJobs.Desk(store));
+    }
+
+    private void FillStore(int touches)
+    {
+        using SqliteJobStore store = SqliteJobStore.Open(StorePath);
+        JobId job = SampleJobs.OpenWithPins(SampleJobs.Desk(store));
+        _ = Assert.IsType<BatchOutcome.Written>(store.AppendAll([new JobLog(job, [.. Enumerable.Range(0, touches)
+            .Select(i => new JobEntry(i + 3, SampleJobs.Start, SampleJobs.Touch(i)))])]));
+    }
+
+    private void OtherDatabase(string sql)
+    {
+        using SqliteConnection connection = new($"Data Source={StorePath};Pooling=False");
+        connection.Open();
+        using SqliteCommand command = connection.CreateCommand();
+#pragma warning disable CA2100 // Constant at every call in this class.
+        command.CommandText = sql;
+#pragma warning restore CA2100
+        _ = command.ExecuteNonQuery();
+    }
+}
