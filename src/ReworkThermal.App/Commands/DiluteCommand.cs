@@ -12,8 +12,6 @@ namespace ReworkThermal.App.Commands;
 /// <summary>The command <c>dilute</c>: what an added alloy does to the solder of a joint, and how much of it is needed.</summary>
 internal static class DiluteCommand
 {
-    private const string UsualSolder = "Sn96.5Ag3Cu0.5";
-
     private const double UsualWireMm = 0.8;
 
     private const double MostShare = 0.9;
@@ -24,9 +22,9 @@ internal static class DiluteCommand
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Option<string> joint = new("--joint") { Description = HelpText.Joint, HelpName = "name", Required = true };
-        Option<string?> board = new("--board") { Description = HelpText.Board, HelpName = "name" };
-        Option<string?> solder = new("--solder") { Description = HelpText.Solder, HelpName = "composition" };
+        Option<string> joint = JointCharge.JointOption();
+        Option<string?> board = JointCharge.BoardOption();
+        Option<string?> solder = JointCharge.SolderOption();
         Option<string?> with = new("--with") { Description = HelpText.With, HelpName = "alloy" };
         Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, MostShare, string.Empty);
         Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
@@ -58,35 +56,22 @@ internal static class DiluteCommand
             return new Reply.Misused(Refusals.RatioOrTarget);
         }
 
-        MeltingShelf shelf = new(shell.Data);
-        Workshop workshop = Workshop.Load(shell.Data);
-        List<string> notes = [];
+        List<string> assumed = [];
         if (wish.Ratio is null && wish.TargetFlow is null)
         {
             wish = wish with { TargetFlow = UsualTargetC };
-            notes.Add(Assumptions.Target(Numerals.Celsius(Temperature.FromDegreesCelsius(UsualTargetC), 0)));
+            assumed.Add(Assumptions.Target(Numerals.Celsius(Temperature.FromDegreesCelsius(UsualTargetC), 0)));
         }
 
-        if (wish.Solder is null)
+        MeltingShelf shelf = new(shell.Data);
+        Workshop workshop = Workshop.Load(shell.Data);
+        IReadOnlyList<Alloy>? alloys = AlloysFor(wish, shelf);
+        return (alloys, JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
         {
-            notes.Add(Assumptions.Solder(UsualSolder));
-        }
-
-        return (shelf.Alloys.Find(wish.Solder ?? UsualSolder), AlloysFor(wish, shelf), JointChoice.Find(wish.Joint, wish.Board, workshop.Profiles)) switch
-        {
-            (DesignationReading.Refused refused, _, _) => new Reply.Misused(refused.Reason),
-            (_, null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
-            (_, _, JointChoice.Refused refused) => new Reply.Misused(refused.Reason),
-            (DesignationReading.Accepted solder, { } alloys, JointChoice.Chosen joint) => Answer(
-                shell,
-                wish,
-                alloys,
-                joint.Joint.Name,
-                PickedUp.In(JointSolder.ChargeIn(joint.Joint, joint.Board.StackUp.Thickness, solder.Fractions, shelf.Alloys.Properties), wish.PickedUp),
-                shelf,
-                workshop,
-                [.. notes, .. solder.Notes, .. joint.Notes, Assumptions.Filled]),
-            _ => throw new InvalidOperationException("unknown kind of reading"),
+            (null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
+            (_, JointCharge.Refused refused) => new Reply.Misused(refused.Reason),
+            ({ } known, JointCharge.Known joint) => Answer(shell, wish, known, joint with { Notes = [.. assumed, .. joint.Notes] }, shelf, workshop),
+            _ => throw new InvalidOperationException("unknown kind of choice"),
         };
     }
 
@@ -94,26 +79,24 @@ internal static class DiluteCommand
         Shell shell,
         DilutionWish wish,
         IReadOnlyList<Alloy> alloys,
-        string joint,
-        SolderCharge charge,
+        JointCharge.Known joint,
         MeltingShelf shelf,
-        Workshop workshop,
-        IReadOnlyList<string> notes)
+        Workshop workshop)
     {
         Length diameter = Length.FromMillimeters(wish.WireMm ?? UsualWireMm);
         SolderProperties properties = shelf.Alloys.Properties;
         DilutionReporting reporting = new(new MeltReporting(shelf.Engine, properties), alloy => alloy.Forms.Contains("wire", StringComparer.Ordinal)
             ? new SolderWire(diameter, properties.SolidDensity(alloy.Fractions), workshop.Wire.FluxShare.Central, workshop.Wire.FluxDensity.Central)
             : null);
-        (IReadOnlyList<DilutionChoice> choices, IReadOnlyList<ExcludedAlloy> excluded) = Choose(shell, wish, alloys, charge, shelf);
+        (IReadOnlyList<DilutionChoice> choices, IReadOnlyList<ExcludedAlloy> excluded) = Choose(shell, wish, alloys, joint.Charge, shelf);
         IReadOnlyList<string> sources = [.. choices.SelectMany(c => shelf.SourcesFor(c.Mix.Fractions)).Distinct(StringComparer.Ordinal)];
         DilutionReport report = new(
-            joint,
-            charge.Fractions,
-            charge.Amount,
+            joint.JointName,
+            joint.Charge.Fractions,
+            joint.Charge.Amount,
             [.. choices.Select(c => reporting.Line(c, []))],
             DilutionReporting.LeftOut(excluded),
-            [.. notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
+            [.. joint.Notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
             sources);
         DilutionView view = new(report, single: wish.With is not null && choices.Count == 1);
         return choices.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
