@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
-using Xunit;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 

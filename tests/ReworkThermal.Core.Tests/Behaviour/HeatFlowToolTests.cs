@@ -2,7 +2,6 @@ using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
-using Xunit;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
