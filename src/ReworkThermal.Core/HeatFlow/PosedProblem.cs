@@ -37,15 +37,4 @@ public sealed record PosedProblem
 
     /// <summary>Whether only the state that does not change any more is asked for (of the first stage).</summary>
     public bool Steady { get; init; }
-
-    /// <summary>Checks that the problem can be: a mesh fits it, every place has a material, every condition makes sense.</summary>
-    /// <exception cref="ArgumentException">It cannot; the rule in one sentence.</exception>
-    public void Check()
-    {
-        ThermalSystem system = PosedCompiler.Compile(this, new SolverSettings());
-        foreach (PosedStage stage in Stages)
-        {
-            PosedCompiler.Apply(system, stage.Patches);
-        }
-    }
 }
