@@ -1,6 +1,5 @@
 using System.Globalization;
 using ReworkThermal.Core.Phases;
-using Xunit;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Core.Tests.Published;
