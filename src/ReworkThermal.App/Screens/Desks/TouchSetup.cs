@@ -1,0 +1,10 @@
+using ReworkThermal.Core.Jobs;
+using UnitsNet;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>A touch about to begin.</summary>
+/// <param name="Job">The job as it stands.</param>
+/// <param name="Start">Purpose, tools, pads.</param>
+/// <param name="Stop">When the tool must come off by the plan, or null without a plan.</param>
+internal sealed record TouchSetup(JobState Job, TouchStart Start, Duration? Stop);
