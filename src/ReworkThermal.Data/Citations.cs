@@ -5,7 +5,10 @@ namespace ReworkThermal.Data;
 /// <summary>Full citations of the sources that data files name.</summary>
 public static class Citations
 {
-    /// <summary>Citations of files of one data folder, each once, in the order in which they are met.</summary>
+    /// <summary>
+    /// Citations of files of one data folder, each once, in the order in which they are met. Phrases that say that there is no source
+    /// are left out.
+    /// </summary>
     /// <param name="paths">Paths of data files.</param>
     /// <param name="bibliography">Bibliography of their folder.</param>
     /// <returns>Full citations.</returns>
@@ -16,7 +19,8 @@ public static class Citations
         ArgumentNullException.ThrowIfNull(bibliography);
         return [.. paths
             .SelectMany(path => SourceKeys.In(path, path))
-            .Select(s => bibliography.Cite(s.Source) ?? s.Source)
+            .Where(s => bibliography.Citations.ContainsKey(s.Source))
+            .Select(s => bibliography.Citations[s.Source])
             .Distinct(StringComparer.Ordinal)];
     }
 }

@@ -37,8 +37,15 @@ internal static class SampleReports
             new ProbeTrace("near_pad", [.. Enumerable.Range(0, 41).Select(i => Temperature.FromDegreesCelsius(240 - (215 * Math.Exp(-i / 10.0))))]),
             new ProbeTrace("far_pad", [.. Enumerable.Range(0, 41).Select(i => Temperature.FromDegreesCelsius(200 - (175 * Math.Exp(-i / 14.0))))]),
         ],
-        Duration.FromSeconds(4.25),
+        new SolderTrace(
+            Temperature.FromDegreesCelsius(178),
+            TemperatureDelta.FromKelvins(15),
+            Duration.FromSeconds(4.25),
+            Temperature.FromDegreesCelsius(195),
+            [.. Enumerable.Range(0, 41).Select(i => Math.Min(1, i / 16.0))]),
+        [new HeatShare("iron", Energy.FromJoules(55.125)), new HeatShare("top_face", Energy.FromJoules(-2))],
         0.00012,
+        [new NeighbourLine("C1", Temperature.FromDegreesCelsius(88), []), new NeighbourLine("C2", Temperature.FromDegreesCelsius(130), ["an invented warning"])],
         ["An invented note."],
         ["Nobody, Nowhere, Never (0000)"]);
 }

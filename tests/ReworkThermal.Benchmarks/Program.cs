@@ -1,3 +1,6 @@
+using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+// A benchmark that fails to run must not pass unseen in a script.
+List<Summary> summaries = [.. BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args)];
+return summaries.Count > 0 && summaries.TrueForAll(s => !s.HasCriticalValidationErrors && s.Reports.All(r => r.Success)) ? 0 : 1;

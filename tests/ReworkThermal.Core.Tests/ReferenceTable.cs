@@ -1,25 +1,59 @@
+using System.Globalization;
+using System.Text;
+using ReworkThermal.Core.Composition;
+
 namespace ReworkThermal.Core.Tests;
 
-/// <summary>Rows of a comma-separated reference table; lines starting with # are its explanation.</summary>
-internal sealed class ReferenceTable
+/// <summary>Reads the comma-separated tables of <c>tests/reference</c>; lines starting with # explain, quoted fields may hold commas.</summary>
+internal static class ReferenceTable
 {
-    private ReferenceTable(IReadOnlyList<IReadOnlyDictionary<string, string>> rows) => Rows = rows;
-
-    public IReadOnlyList<IReadOnlyDictionary<string, string>> Rows { get; }
-
-    public static ReferenceTable Read(string fileName)
+    internal static IReadOnlyList<IReadOnlyDictionary<string, string>> Read(string file)
     {
-        string path = Path.Combine(AppContext.BaseDirectory, "reference", fileName);
-        string[] lines = [.. File.ReadLines(path).Where(l => l.Length > 0 && l[0] != '#')];
-        string[] names = lines[0].Split(',');
-        return new ReferenceTable([.. lines.Skip(1).Select(line => Row(names, line, fileName))]);
+        string[] lines = [.. File.ReadLines(Path.Combine(AppContext.BaseDirectory, "reference", file)).Where(l => l.Length > 0 && l[0] != '#')];
+        List<string> header = Split(lines[0]);
+        return [.. lines.Skip(1).Select(line =>
+        {
+            List<string> fields = Split(line);
+            return fields.Count == header.Count
+                ? header.Zip(fields).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal)
+                : throw new InvalidDataException($"{file}: '{line}' has {fields.Count} fields, not {header.Count}");
+        })];
     }
 
-    private static Dictionary<string, string> Row(string[] names, string line, string fileName)
+    internal static MassFractions Composition(IReadOnlyDictionary<string, string> fields) => MassFractions.Of([.. ElementData.All
+        .Select(e => (e, double.Parse(fields[e.ToString().ToLowerInvariant() + "_wt_pct"], CultureInfo.InvariantCulture)))]);
+
+    private static List<string> Split(string line)
     {
-        string[] cells = line.Split(',');
-        return cells.Length == names.Length
-            ? names.Zip(cells).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal)
-            : throw new InvalidDataException($"{fileName}: '{line}' has {cells.Length} cells, expected {names.Length}");
+        List<string> fields = [];
+        StringBuilder field = new();
+        bool quoted = false;
+        for (int i = 0; i < line.Length; i++)
+        {
+            char c = line[i];
+            if (c == '"')
+            {
+                if (quoted && i + 1 < line.Length && line[i + 1] == '"')
+                {
+                    field.Append('"');
+                    i++;
+                    continue;
+                }
+
+                quoted = !quoted;
+            }
+            else if (c == ',' && !quoted)
+            {
+                fields.Add(field.ToString());
+                field.Clear();
+            }
+            else
+            {
+                field.Append(c);
+            }
+        }
+
+        fields.Add(field.ToString());
+        return fields;
     }
 }

@@ -19,7 +19,7 @@ try
             [new ToolSetting.Iron(null, Temperature.FromDegreesCelsius(350))],
             TimeProvider.System.GetUtcNow(),
             Duration.FromSeconds(i),
-            [new PadExposure(pad, true, true, null)]);
+            [new HeatedPad(pad, true, true, null)]);
         RecordOutcome outcome = desk.Record(job, new JobEvent.ExposureLogged(touch, null));
         if (outcome is not RecordOutcome.Recorded recorded)
         {

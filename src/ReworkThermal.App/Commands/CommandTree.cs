@@ -18,6 +18,9 @@ internal static class CommandTree
         RootCommand root = new(HelpText.Program) { json };
         root.Directives.Clear();
         root.Add(MeltCommand.Define(shell, json));
+        root.Add(DiluteCommand.Define(shell, json));
+        root.Add(HeatCommand.Define(shell, json));
+        root.Add(PlanCommand.Define(shell, json));
         root.Add(DataCommand.Define(shell, json));
         return root;
     }

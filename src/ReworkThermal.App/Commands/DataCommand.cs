@@ -3,6 +3,7 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Checks;
+using ReworkThermal.Data.Thermodynamics;
 
 namespace ReworkThermal.App.Commands;
 
@@ -19,7 +20,15 @@ internal static class DataCommand
 
     private static Reply Check(Shell shell)
     {
-        DataCheckReport report = new(DataFolderCheck.Run(shell.Data));
+        List<CheckLine> lines = [.. DataFolderCheck.Run(shell.Data)];
+        if (!new DataCheckReport(lines).AnyBroken)
+        {
+            lines.AddRange(InvariantLines.For(
+                ThermodynamicFiles.Load(Path.Combine(shell.Data.Alloys, "thermodynamics")),
+                "alloys/thermodynamics"));
+        }
+
+        DataCheckReport report = new(lines);
         DataCheckView view = new(report);
         return report.AnyBroken ? new Reply.AnsweredBroken(view)
             : report.AllPassed ? new Reply.Answered(view)

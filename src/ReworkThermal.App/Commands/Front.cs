@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Commands;
@@ -45,6 +46,10 @@ internal static class Front
         catch (DataFileException broken)
         {
             return Complain(shell, ExitCode.BadData, broken.Problems.Count > 0 ? [.. broken.Problems.Select(p => p.ToString())] : [broken.Message]);
+        }
+        catch (JobStoreException trouble)
+        {
+            return Complain(shell, trouble.Trouble is StoreTrouble.BadImport ? ExitCode.BadData : ExitCode.StoreTrouble, trouble.Message);
         }
         catch (OperationCanceledException)
         {

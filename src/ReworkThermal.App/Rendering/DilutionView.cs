@@ -6,7 +6,8 @@ namespace ReworkThermal.App.Rendering;
 
 /// <summary>How dilutions look: one alloy in one amount in full, several as a ranked table.</summary>
 /// <param name="report">The answer.</param>
-internal sealed class DilutionView(DilutionReport report) : IRenderedReport
+/// <param name="single">Whether one alloy was asked for, so that its mix is the answer itself and not one of a list.</param>
+internal sealed class DilutionView(DilutionReport report, bool single) : IRenderedReport
 {
     /// <inheritdoc/>
     public void WriteText(Page page)
@@ -17,6 +18,11 @@ internal sealed class DilutionView(DilutionReport report) : IRenderedReport
         {
             page.Blank();
             page.Table(DilutionWords.Columns, [.. report.Lines.Select(Row)]);
+            if (single && report.Lines[0].Mix is MeltReport.Computed melt)
+            {
+                page.Heading(MeltWords.Title(melt.Composition.ToString()));
+                MeltView.WriteTables(page, melt);
+            }
         }
         else
         {
@@ -31,7 +37,7 @@ internal sealed class DilutionView(DilutionReport report) : IRenderedReport
         }
 
         page.List(CommonWords.Notes, [.. report.Notes.Concat(report.Lines.SelectMany(l => l.Mix.Notes)).Distinct()]);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>
@@ -40,17 +46,17 @@ internal sealed class DilutionView(DilutionReport report) : IRenderedReport
         json.Text("joint", report.Joint);
         MeltView.WriteFractions(json, "base_solder", report.BaseSolder);
         json.Number("solder_mass_mg", report.SolderMass.Milligrams, 3);
+        if (single)
+        {
+            WriteMembers(json, report.Lines[0], [.. report.Notes, .. report.Lines[0].Mix.Notes], report.Sources);
+            return;
+        }
+
         json.WriteStartArray("dilutions");
         foreach (DilutionLine line in report.Lines)
         {
             json.WriteStartObject();
-            json.Text("alloy", line.Alloy);
-            json.Number("ratio", line.Ratio, 6);
-            json.Number("added_mass_mg", line.AddedMass.Milligrams, 3);
-            json.Number("wire_length_mm", line.WireLength?.Millimeters, 2);
-            MeltView.WriteFractions(json, "mix", line.Mix.Composition);
-            MeltView.WriteMembers(json, line.Mix);
-            json.Sentences("cautions", line.Cautions);
+            WriteMembers(json, line, line.Mix.Notes, line.Mix.Sources);
             json.WriteEndObject();
         }
 
@@ -58,6 +64,19 @@ internal sealed class DilutionView(DilutionReport report) : IRenderedReport
         PlanView.WriteRuledOut(json, "excluded", report.Excluded);
         json.Sentences("notes", report.Notes);
         json.Sentences("sources", report.Sources);
+    }
+
+    private static void WriteMembers(Utf8JsonWriter json, DilutionLine line, IReadOnlyList<string> notes, IReadOnlyList<string> sources)
+    {
+        json.Text("alloy", line.Alloy);
+        json.Number("ratio", line.Ratio, 6);
+        json.Number("added_mass_mg", line.AddedMass.Milligrams, 3);
+        json.Number("wire_length_mm", line.WireLength?.Millimeters, 2);
+        MeltView.WriteFractions(json, "mix", line.Mix.Composition);
+        MeltView.WriteFigures(json, line.Mix);
+        json.Sentences("cautions", line.Cautions);
+        json.Sentences("notes", notes);
+        json.Sentences("sources", sources);
     }
 
     private static IReadOnlyList<string> Row(DilutionLine line)

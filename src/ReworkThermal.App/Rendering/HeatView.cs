@@ -12,32 +12,74 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
     /// <summary>Most lines of the table for a reader; the full record is in the JSON and the CSV.</summary>
     private const int MostRows = 21;
 
+    private const int LeastColumn = 6;
+
+    private const int Gap = 2;
+
+    private const int TimeMargin = 2;
+
     /// <inheritdoc/>
     public void WriteText(Page page)
     {
         page.Heading(report.Title);
-        page.Paragraph(report.TimeToFlow is { } time ? HeatWords.Flowed(Numerals.Seconds(time)) : HeatWords.NeverFlowed(Numerals.Seconds(report.Times[^1])));
+        if (report.Solder is { } solder)
+        {
+            page.Paragraph(solder.TimeToFlow is { } time
+                ? HeatWords.Flowed(Numerals.Seconds(time), Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0))
+                : HeatWords.NeverFlowed(Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0), Numerals.Celsius(solder.ColdestPeak)));
+        }
+
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
         page.Blank();
-        page.Table(["", .. report.Probes.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(Row)]);
+        IReadOnlyList<ProbeTrace> shown = ProbesThatFit(page.Width);
+        page.Table([HeatWords.TimeColumn, .. shown.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(i => Row(i, shown))]);
+        if (shown.Count < report.Probes.Count)
+        {
+            page.Paragraph(HeatWords.MoreProbes([.. report.Probes.Skip(shown.Count).Select(p => HeatWords.Probe(p.Name))]));
+        }
+
+        WriteHeat(page);
+        WriteNeighbours(page);
         page.List(CommonWords.Notes, report.Notes);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>
     public void WriteJson(Utf8JsonWriter json)
     {
         json.Text("title", report.Title);
-        json.Number("time_to_flow_s", report.TimeToFlow?.Seconds, 3);
+        json.Number("time_to_flow_s", report.Solder?.TimeToFlow?.Seconds, 3);
         json.Number("energy_balance_error", report.EnergyBalanceError, 8);
+        json.Number("flow_c", report.Solder?.Flow.DegreesCelsius, 2);
+        json.Number("superheat_k", report.Solder?.Superheat.Kelvins, 2);
+        json.Number("coldest_solder_peak_c", report.Solder?.ColdestPeak.DegreesCelsius, 2);
         json.Numbers("time_s", report.Times.Select(t => t.Seconds), 4);
         json.WriteStartObject("probes");
         foreach (ProbeTrace probe in report.Probes)
         {
-            json.Numbers(probe.Name, probe.Temperatures.Select(t => t.DegreesCelsius), 3);
+            json.Numbers(SafeText.OneLine(probe.Name), probe.Temperatures.Select(t => t.DegreesCelsius), 3);
         }
 
         json.WriteEndObject();
+        json.Numbers("liquid_fraction", report.Solder?.LiquidFractions ?? [], 5);
+        json.WriteStartObject("heat_in_j");
+        foreach (HeatShare share in report.HeatIn)
+        {
+            json.Number(SafeText.OneLine(share.Way), share.Heat.Joules, 4);
+        }
+
+        json.WriteEndObject();
+        json.WriteStartArray("neighbours");
+        foreach (NeighbourLine neighbour in report.Neighbours)
+        {
+            json.WriteStartObject();
+            json.Text("name", neighbour.Name);
+            json.Number("peak_c", neighbour.Peak.DegreesCelsius, 2);
+            json.Sentences("warnings", neighbour.Warnings);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
         json.Sentences("notes", report.Notes);
         json.Sentences("sources", report.Sources);
     }
@@ -61,13 +103,55 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         [.. report.Probes.Select(p => new ChartLine(
             HeatWords.Probe(p.Name),
             [.. report.Times.Zip(p.Temperatures, (time, temperature) => new ChartPoint(time.Seconds, temperature.DegreesCelsius))]))],
-        []);
+        report.Solder is { } solder ? [new ChartLevel(HeatWords.FlowLevel(Numerals.Celsius(solder.Flow, 0)), solder.Flow.DegreesCelsius)] : []);
 
-    private IReadOnlyList<string> Row(int i) =>
+    private void WriteHeat(Page page)
+    {
+        if (report.HeatIn.Count > 0)
+        {
+            page.Heading(HeatWords.HeatHeading);
+            page.Table(["", ">"], [.. report.HeatIn.Select(h => (IReadOnlyList<string>)[HeatWords.Probe(h.Way), Numerals.Fixed(h.Heat.Joules, 2) + " J"])]);
+        }
+    }
+
+    private void WriteNeighbours(Page page)
+    {
+        if (report.Neighbours.Count > 0)
+        {
+            page.Heading(HeatWords.NeighboursHeading);
+            page.Table(["", ">", ""], [.. report.Neighbours.Select(n => (IReadOnlyList<string>)
+            [
+                n.Name,
+                Numerals.Celsius(n.Peak, 0),
+                n.Warnings.Count > 0 ? string.Join("; ", n.Warnings) : HeatWords.WithinLimits,
+            ])]);
+        }
+    }
+
+    private IReadOnlyList<string> Row(int i, IReadOnlyList<ProbeTrace> probes) =>
     [
-        Numerals.Seconds(report.Times[i]),
-        .. report.Probes.Select(p => Numerals.Celsius(p.Temperatures[i])),
+        Numerals.Fixed(report.Times[i].Seconds, 1),
+        .. probes.Select(p => Numerals.Fixed(p.Temperatures[i].DegreesCelsius, 1)),
     ];
+
+    // As many columns as the width holds; the full record is in the JSON and the CSV.
+    private List<ProbeTrace> ProbesThatFit(int width)
+    {
+        int room = width - HeatWords.TimeColumn.Length - TimeMargin;
+        List<ProbeTrace> fitting = [];
+        foreach (ProbeTrace probe in report.Probes)
+        {
+            room -= Math.Max(HeatWords.Probe(probe.Name).Length, LeastColumn) + Gap;
+            if (room < 0 && fitting.Count > 0)
+            {
+                break;
+            }
+
+            fitting.Add(probe);
+        }
+
+        return fitting;
+    }
 
     // Evenly spread in time, ends included: the solver's own steps crowd together where things happen fast.
     private IEnumerable<int> RowsShown()

@@ -21,7 +21,7 @@ internal sealed class MeltCurveView(MeltCurveReport report) : IRenderedReport
             string.Join(" + ", p.Phases),
         ])]);
         page.List(CommonWords.Notes, report.Notes);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>

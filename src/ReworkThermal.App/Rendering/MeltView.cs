@@ -16,8 +16,7 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
         page.Heading(MeltWords.Title(report.Composition.ToString()));
         if (report is MeltReport.Computed computed)
         {
-            WriteFigures(page, computed);
-            WritePhases(page, computed);
+            WriteTables(page, computed);
             page.List(MeltWords.UncertaintyHeading(Numerals.Kelvin(computed.Uncertainty.Kelvins)), computed.UncertaintyReasons);
         }
         else if (report is MeltReport.NotConverged failed)
@@ -26,20 +25,25 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
         }
 
         page.List(CommonWords.Notes, report.Notes);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>
-    public void WriteJson(Utf8JsonWriter json) => WriteMembers(json, report);
-
-    /// <summary>Writes the members of a melting report; also used where it is part of a larger answer.</summary>
-    /// <param name="json">Where to write.</param>
-    /// <param name="report">The answer.</param>
-    internal static void WriteMembers(Utf8JsonWriter json, MeltReport report)
+    public void WriteJson(Utf8JsonWriter json)
     {
-        MeltReport.Computed? computed = report as MeltReport.Computed;
         json.Text("composition", report.Composition.ToString());
         WriteFractions(json, "mass_fractions", report.Composition);
+        WriteFigures(json, report);
+        json.Sentences("notes", report.Notes);
+        json.Sentences("sources", report.Sources);
+    }
+
+    /// <summary>Writes the figures of a melting report; also used where it is part of a larger answer.</summary>
+    /// <param name="json">Where to write.</param>
+    /// <param name="report">The answer.</param>
+    internal static void WriteFigures(Utf8JsonWriter json, MeltReport report)
+    {
+        MeltReport.Computed? computed = report as MeltReport.Computed;
         json.Number("solidus_c", computed?.Solidus.DegreesCelsius, 2);
         json.Number("liquidus_c", computed?.Liquidus.DegreesCelsius, 2);
         json.Number("flow_c", computed?.Flow.DegreesCelsius, 2);
@@ -67,9 +71,6 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
         {
             json.Text("reason", failed.Reason);
         }
-
-        json.Sentences("notes", report.Notes);
-        json.Sentences("sources", report.Sources);
     }
 
     /// <summary>Writes a composition as an object of mass fractions.</summary>
@@ -90,6 +91,15 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
         }
 
         json.WriteEndObject();
+    }
+
+    /// <summary>Writes the figures and phases as tables; also used where they are part of a larger answer.</summary>
+    /// <param name="page">Where to write.</param>
+    /// <param name="melt">The answer.</param>
+    internal static void WriteTables(Page page, MeltReport.Computed melt)
+    {
+        WriteFigures(page, melt);
+        WritePhases(page, melt);
     }
 
     private static void WriteFigures(Page page, MeltReport.Computed melt)

@@ -1,3 +1,5 @@
+using ReworkThermal.App.Wording;
+
 namespace ReworkThermal.App.Rendering;
 
 /// <summary>
@@ -13,7 +15,13 @@ internal sealed class Page(TextWriter output, int width, bool useColour)
 
     private const string Plain = "\u001b[0m";
 
+    private const int MostCitations = 10;
+
+    private const int LeastLastColumn = 30;
+
     private const string Gap = "  ";
+
+    private bool _started;
 
     /// <summary>Columns available.</summary>
     internal int Width => width;
@@ -69,6 +77,20 @@ internal sealed class Page(TextWriter output, int width, bool useColour)
         }
     }
 
+    /// <summary>Citations; a list too long for a bench is only counted.</summary>
+    /// <param name="citations">The citations.</param>
+    internal void Sources(IReadOnlyList<string> citations)
+    {
+        if (citations.Count <= MostCitations)
+        {
+            List(CommonWords.Sources, citations);
+            return;
+        }
+
+        Heading(CommonWords.Sources);
+        Paragraph(CommonWords.ManySources(citations.Count));
+    }
+
     /// <summary>A table. The last column takes what width is left and is wrapped; columns of numbers are set to the right.</summary>
     /// <param name="columns">Column headings; one that starts with '>' is set to the right. All empty: no heading line.</param>
     /// <param name="rows">Cells, as many per row as there are columns.</param>
@@ -80,7 +102,7 @@ internal sealed class Page(TextWriter output, int width, bool useColour)
         string[][] cells = [.. rows.Select(r => r.Select(SafeText.OneLine).ToArray())];
         int[] widths = [.. Enumerable.Range(0, columns.Count).Select(i => Math.Max(heads[i].Length, cells.Select(r => r[i].Length).DefaultIfEmpty(0).Max()))];
         int room = width - widths.Take(last).Sum(w => w + Gap.Length);
-        widths[last] = Math.Max(Math.Min(widths[last], room), Math.Min(widths[last], 20));
+        widths[last] = Math.Max(Math.Min(widths[last], room), Math.Min(widths[last], LeastLastColumn));
         if (heads.Any(h => h.Length > 0))
         {
             Row(heads, widths, right);
@@ -92,8 +114,6 @@ internal sealed class Page(TextWriter output, int width, bool useColour)
             Row(row, widths, right);
         }
     }
-
-    private bool _started;
 
     private void Row(string[] cells, int[] widths, bool[] right)
     {

@@ -13,10 +13,17 @@ internal sealed class PlanView(PlanReport report) : IRenderedReport
     public void WriteText(Page page)
     {
         page.Heading(report.Title);
-        page.Paragraph(report.Plans.Count > 0 ? PlanWords.Found(report.Plans.Count) : PlanWords.NoPlan);
+        page.Paragraph(report.Joint);
+        page.Paragraph(report.Plans.Count > 0 ? PlanWords.Found(report.Plans.Count) : PlanWords.NoPlan(report.NoPlanReason ?? string.Empty));
+        if (report.Plans.Count > 0)
+        {
+            page.Blank();
+            page.Table(PlanWords.OverviewColumns, [.. report.Plans.Select(Overview)]);
+        }
+
         for (int i = 0; i < report.Plans.Count; i++)
         {
-            WritePlan(page, i + 1, report.Plans[i]);
+            PlanPage.Write(page, i + 1, report.Plans[i]);
         }
 
         if (report.RuledOut.Count > 0)
@@ -26,27 +33,29 @@ internal sealed class PlanView(PlanReport report) : IRenderedReport
         }
 
         page.List(PlanWords.BudgetHeading, report.Budget);
-        page.List(CommonWords.Cautions, report.Cautions);
+        page.List(CommonWords.Cautions, [.. report.Plans.SelectMany(p => p.Cautions).Concat(PlanWords.BenchCautions).Distinct()]);
         page.List(CommonWords.Notes, report.Notes);
-        page.List(CommonWords.Sources, report.Sources);
+        page.Sources(report.Sources);
     }
 
     /// <inheritdoc/>
     public void WriteJson(Utf8JsonWriter json)
     {
         json.Text("title", report.Title);
+        json.Text("joint", report.Joint);
         json.WriteStartArray("plans");
         foreach (PlanLine plan in report.Plans)
         {
             json.WriteStartObject();
-            WriteMembers(json, plan);
+            PlanJson.WriteMembers(json, plan);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
+        json.Text("no_plan_reason", report.NoPlanReason);
         WriteRuledOut(json, "ruled_out", report.RuledOut);
         json.Sentences("budget", report.Budget);
-        json.Sentences("cautions", report.Cautions);
+        json.Sentences("cautions", PlanWords.BenchCautions);
         json.Sentences("notes", report.Notes);
         json.Sentences("sources", report.Sources);
     }
@@ -69,59 +78,17 @@ internal sealed class PlanView(PlanReport report) : IRenderedReport
         json.WriteEndArray();
     }
 
-    private static void WriteMembers(Utf8JsonWriter json, PlanLine plan)
-    {
-        json.Text("kind", plan.Kind);
-        json.Text("alloy", plan.Alloy);
-        json.Number("added_mass_mg", plan.AddedMass.Milligrams, 2);
-        json.Number("flow_c", plan.Flow.DegreesCelsius, 2);
-        json.Number("iron_set_c", plan.IronSetting?.DegreesCelsius, 0);
-        json.Number("preheat_c", plan.Preheat?.DegreesCelsius, 0);
-        json.Number("air_set_c", plan.AirSetting?.DegreesCelsius, 0);
-        json.Number("air_flow_lpm", plan.AirFlow?.LitersPerMinute, 2);
-        json.Number("dwell_s", plan.Dwell.Seconds, 2);
-        json.Number("stop_s", plan.Stop.Seconds, 2);
-        json.WriteNumber("passes", plan.Passes);
-        json.Number("budget_share", plan.BudgetShare, 6);
-        json.Number("budget_share_low", plan.BudgetShareLow, 6);
-        json.Number("budget_share_high", plan.BudgetShareHigh, 6);
-        json.Text("binding_limit", plan.BindingLimit);
-        json.Number("time_to_flow_s", plan.TimeToFlow.Seconds, 2);
-        json.Number("time_to_flow_p10_s", plan.TimeToFlowP10?.Seconds, 2);
-        json.Number("time_to_flow_p50_s", plan.TimeToFlowP50?.Seconds, 2);
-        json.Number("time_to_flow_p90_s", plan.TimeToFlowP90?.Seconds, 2);
-        json.Sentences("reasons", plan.Reasons);
-    }
-
-    private static void WritePlan(Page page, int number, PlanLine plan)
-    {
-        page.Heading(PlanWords.PlanHeading(number, plan.Kind));
-        List<IReadOnlyList<string>> rows =
-        [
-            [PlanWords.Add, plan.Alloy is { } alloy ? PlanWords.Amount(Numerals.Milligrams(plan.AddedMass), alloy) : PlanWords.Nothing],
-            [PlanWords.MixFlow, Numerals.Celsius(plan.Flow, 0)],
-            [PlanWords.Iron, plan.IronSetting is { } iron ? Numerals.Celsius(iron, 0) : PlanWords.NotUsed],
-            [PlanWords.Preheat, plan.Preheat is { } preheat ? Numerals.Celsius(preheat, 0) : PlanWords.NotUsed],
-        ];
-        if (plan.AirSetting is { } air && plan.AirFlow is { } flow)
-        {
-            rows.Add([PlanWords.Air, PlanWords.AirSetting(Numerals.Celsius(air, 0), Numerals.Fixed(flow.LitersPerMinute, 0))]);
-        }
-
-        rows.Add([PlanWords.Dwell, PlanWords.DwellAndStop(Numerals.Seconds(plan.Dwell), Numerals.Seconds(plan.Stop))]);
-        rows.Add([PlanWords.TimeToFlow, TimeToFlow(plan)]);
-        rows.Add([PlanWords.Passes, plan.Passes.ToString(CultureInfo.InvariantCulture)]);
-        rows.Add([PlanWords.BudgetShare, PlanWords.Range(Numerals.Percent(plan.BudgetShare), Numerals.Percent(plan.BudgetShareLow), Numerals.Percent(plan.BudgetShareHigh))]);
-        rows.Add([PlanWords.BindingLimit, plan.BindingLimit]);
-        page.Table(["", ""], rows);
-        foreach (string reason in plan.Reasons)
-        {
-            page.Paragraph(reason, lead: "- ");
-        }
-    }
-
-    private static string TimeToFlow(PlanLine plan) =>
-        plan.TimeToFlowP10 is { } early && plan.TimeToFlowP50 is { } middle && plan.TimeToFlowP90 is { } late
-            ? PlanWords.Sampled(Numerals.Seconds(middle), Numerals.Seconds(early), Numerals.Seconds(late))
-            : PlanWords.CentralOnly(Numerals.Seconds(plan.TimeToFlow));
+    private static IReadOnlyList<string> Overview(PlanLine plan, int index) =>
+    [
+        (index + 1).ToString(CultureInfo.InvariantCulture),
+        plan.Kind,
+        plan.Alloy ?? PlanWords.Nothing,
+        plan.Alloy is null ? string.Empty : Numerals.Milligrams(plan.AddedMass),
+        plan.First.IronSetting is { } iron ? Numerals.Celsius(iron, 0) : PlanWords.NotUsed,
+        plan.First.Preheater is null ? PlanWords.NotUsed : Numerals.Celsius(plan.First.Board, 0),
+        Numerals.Seconds(plan.First.Dwell),
+        Numerals.Seconds(plan.First.Stop),
+        plan.Passes.ToString(CultureInfo.InvariantCulture),
+        Numerals.Percent(plan.BudgetShare.Central),
+    ];
 }

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ReworkThermal.App.Wording;
 
 /// <summary>Words that several answers share.</summary>
@@ -8,4 +10,6 @@ internal static class CommonWords
     internal const string Sources = "Sources";
 
     internal const string Cautions = "Cautions";
+
+    internal static string ManySources(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} sources; --json lists them.");
 }

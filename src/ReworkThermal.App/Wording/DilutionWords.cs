@@ -7,6 +7,8 @@ internal static class DilutionWords
 
     internal const string ExcludedHeading = "Left out";
 
+    internal const string HasLead = "contains lead, and only lead-free alloys are wanted";
+
     internal const string None = "-";
 
     internal static readonly string[] Columns =

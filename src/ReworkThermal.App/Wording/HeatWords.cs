@@ -7,11 +7,26 @@ internal static class HeatWords
 
     internal const string TemperatureAxis = "temperature, °C";
 
-    internal static string Flowed(string time) => $"The solder flows through the whole barrel after {time}.";
+    internal const string TimeColumn = ">time s";
 
-    internal static string NeverFlowed(string time) => $"The solder does not flow through the whole barrel within {time}.";
+    internal const string HeatHeading = "Heat into the model";
 
-    internal static string Balance(string share) => $"Energy balance: {share} of the heat put in is unaccounted for.";
+    internal const string NeighboursHeading = "Parts near the joint";
+
+    internal const string WithinLimits = "within its limits";
+
+    internal static string Flowed(string time, string flow, string superheat) =>
+        $"The solder flows through the whole joint after {time}: its coldest part is then {superheat} above {flow}.";
+
+    internal static string NeverFlowed(string flow, string superheat, string peak) =>
+        $"The solder does not flow through the whole joint: that takes {superheat} above {flow}, and its coldest part only reaches {peak}.";
+
+    internal static string MoreProbes(IReadOnlyList<string> names) =>
+        $"Temperatures in °C. Further places, in --json and --csv: {string.Join(", ", names)}.";
+
+    internal static string FlowLevel(string flow) => $"flow {flow}";
+
+    internal static string Balance(string share) => $"Energy balance: {share} of the heat that moved is unaccounted for.";
 
     /// <summary>A probe's name for a reader.</summary>
     internal static string Probe(string name) => name.Replace('_', ' ');

@@ -14,6 +14,33 @@ internal static class HelpText
 
     internal const string DataCheck = "Check every file in alloys and profiles: it can be read, its sources are listed, its published points are met.";
 
+    internal const string Dilute =
+        "What an added alloy does to the solder of a joint, and how much of it is needed; without --with all dilution alloys are ranked.";
+
+    internal const string Joint = "Joint profile, a file of profiles/joints without its ending.";
+
+    internal const string Board = "Board profile, a file of profiles/boards without its ending; may be left out when the joint fits only one.";
+
+    internal const string Solder = "What is in the joint, as percent by mass like SnAg3Cu0.5, or the name of a solder.";
+
+    internal const string With = "Alloy to add, by name.";
+
+    internal const string Ratio = "Mass of the added alloy as a share of the mix, 0 to 0.9.";
+
+    internal const string TargetFlow = "Flow temperature that the mix shall reach; finds the smallest amount.";
+
+    internal const string Wire = "Diameter of the solder wire.";
+
+    internal const string LeadFree = "Leave out alloys that contain lead.";
+
+    internal const string Heat = "Run a case of heat flow: temperatures at named places against time.";
+
+    internal const string Case = "Case file (TOML): a joint on its board with tools, or a textbook problem.";
+
+    internal const string Plan = "Plan the rework of one joint: alloy, amount, iron, preheat, dwell, latest stop, passes, heat budget.";
+
+    internal const string Request = "Request file (TOML): the joint, what is in it, what is on the bench, and the limits.";
+
     internal const string Curve = "Show liquid fraction, enthalpy and phases against temperature instead of the summary.";
 
     internal const string Csv = "Also write the figures to this file as comma-separated values.";

@@ -5,8 +5,6 @@ namespace ReworkThermal.App.Wording;
 /// <summary>Words of a plan.</summary>
 internal static class PlanWords
 {
-    internal const string NoPlan = "No plan holds every limit. What was tried, and what stopped it, stands below.";
-
     internal const string RuledOutHeading = "Ruled out";
 
     internal const string BudgetHeading = "What the heat budget rests on";
@@ -17,15 +15,15 @@ internal static class PlanWords
 
     internal const string MixFlow = "mix flows at";
 
-    internal const string Iron = "iron";
+    internal const string FirstPass = "first pass";
 
-    internal const string Preheat = "preheat board to";
+    internal const string Refit = "later, and refit";
 
-    internal const string Air = "hot air";
+    internal const string FinalJoint = "final joint";
 
-    internal const string NotUsed = "not used";
+    internal const string NotUsed = "-";
 
-    internal const string Dwell = "dwell";
+    internal const string NoPreheat = "no preheater";
 
     internal const string TimeToFlow = "time to flow";
 
@@ -33,23 +31,53 @@ internal static class PlanWords
 
     internal const string BudgetShare = "heat budget used";
 
+    internal const string LaminateShare = "of that, laminate";
+
     internal const string BindingLimit = "held back by";
 
-    internal static string Found(int count) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"{count} plan{(count == 1 ? string.Empty : "s")} that hold{(count == 1 ? "s" : string.Empty)} every limit, best first.");
+    internal static readonly string[] OverviewColumns =
+        ["", "kind", "add", ">mass", ">iron", ">board", ">dwell", ">stop at", ">passes", ">budget used"];
+
+    internal static readonly string[] GaugeColumns = ["gauge", ">before", ">after", ">range after", "support"];
+
+    internal static readonly string[] BenchCautions =
+    [
+        "Tips, molten solder and a preheated board burn at a touch; wear eye protection and extract the fume at the tip.",
+        "Unplug the equipment, take batteries out and discharge capacitors before work; mains-powered equipment belongs in licensed hands where the law says so.",
+        "Do not pull: the part comes out when every one of its joints is liquid.",
+    ];
+
+    internal static string NoPlan(string reason) => $"No plan holds every limit: {reason}";
+
+    internal static string Found(int count) => count == 1
+        ? "One plan holds every limit."
+        : string.Create(CultureInfo.InvariantCulture, $"{count} plans hold every limit.");
 
     internal static string PlanHeading(int number, string kind) => string.Create(CultureInfo.InvariantCulture, $"Plan {number}: {kind}");
 
-    internal static string Amount(string mass, string alloy) => $"{mass} of {alloy}";
+    internal static string Amount(string mass, string alloy, string share) => $"{mass} of {alloy} ({share} of the mix)";
 
-    internal static string AirSetting(string temperature, string litres) => $"{temperature} at {litres} L/min";
+    internal static string AsWire(string amount, string length) => $"{amount}, {length} of wire";
 
-    internal static string DwellAndStop(string dwell, string stop) => $"{dwell}; stop at {stop} at the latest, flowed or not";
+    internal static string WithUncertainty(string temperature, string range) => $"{temperature} ± {range}";
+
+    internal static string IronAt(string tip, string setting) => $"{tip} tip at {setting}";
+
+    internal static string PreheatAt(string preheater, string board) => $"{preheater}, board settled at {board}";
+
+    internal static string Tools(string iron, string heat) => $"{iron}; {heat}";
+
+    internal static string Times(string flow, string dwell, string stop, string reason) =>
+        $"flows after {flow}; hold for {dwell}; stop at {stop} at the latest, flowed or not ({reason})";
+
+    internal static string PadPeak(string peak) => $"up to {peak} between pad and laminate";
+
+    internal static string FinalIs(string composition, string solidus, string end, string liquid, bool clean) =>
+        $"{composition}: solidus {solidus}, last liquid at {end}, {liquid} liquid at 100 °C" + (clean ? string.Empty : "; NOT clean enough");
 
     internal static string Sampled(string middle, string early, string late) => $"{middle}; one run in ten under {early}, nine in ten under {late}";
 
-    internal static string CentralOnly(string time) => $"{time} with central values; the spread was not sampled";
+    internal static string FromTo(string low, string high) => $"{low} to {high}";
 
     internal static string Range(string central, string low, string high) => $"{central} ({low} to {high})";
 }

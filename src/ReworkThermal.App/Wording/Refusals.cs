@@ -9,6 +9,23 @@ internal static class Refusals
 
     internal const string TraceHint = "set REWORK_THERMAL_TRACE=1 to see where, and please report it with the command and its files.";
 
+    internal const string RatioOrTarget = "give either --ratio, like 0.3, or --target-flow, like 170.";
+
+    internal static string UnknownName(string option, string name, IEnumerable<string> known) =>
+        $"{option} '{name}' is not known; choose from {string.Join(", ", known.Order(StringComparer.Ordinal))}.";
+
+    internal static string NotThrough(string joint) => $"--joint '{joint}' is not a through-hole joint; its solder volume cannot be computed.";
+
+    internal static string WhichBoard(string joint, IReadOnlyCollection<string> fitting) => fitting.Count == 0
+        ? $"no board at hand fits the joint '{joint}'; name one with --board to see why."
+        : $"name the board of '{joint}' with --board; it fits {string.Join(", ", fitting.Order(StringComparer.Ordinal))}.";
+
+    internal static string DoesNotFit(string joint, string board, string why) => $"the joint '{joint}' does not fit the board '{board}': {why}.";
+
+    internal static string InFile(string path, string reason) => $"{path}: {reason}";
+
+    internal static string PlanNeedsThrough(string joint) => $"the joint '{joint}' is not a through-hole joint; plans are made for through-hole joints only.";
+
     internal static string HelpHint(string command) => $"try '{command} --help'.";
 
     internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";

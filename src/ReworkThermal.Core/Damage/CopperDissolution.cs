@@ -24,7 +24,7 @@ internal static class CopperDissolution
     /// <param name="solubilityFactor">Factor on the solubility.</param>
     /// <param name="copperDensity">Density of copper [kg/m3].</param>
     /// <returns>Copper after it.</returns>
-    internal static CopperTrack After(CopperTrack before, TemperatureHistory history, SolderCharge charge, double rate, double solubilityFactor, double copperDensity)
+    internal static CopperTrack After(CopperTrack before, TemperatureHistory history, MoltenContact charge, double rate, double solubilityFactor, double copperDensity)
     {
         double held = charge.FreshCopper ?? before.Held
             ?? throw new ArgumentException("the first charge on a pad needs its copper content", nameof(charge));
@@ -69,7 +69,7 @@ internal static class CopperDissolution
         return (Math.Max(from, threshold), Math.Max(to, threshold), share * time);
     }
 
-    private readonly struct Bath(SolderCharge charge, double rate, double solubilityFactor, double densityRatio)
+    private readonly struct Bath(MoltenContact charge, double rate, double solubilityFactor, double densityRatio)
     {
         private readonly double? _volumeToAreaM = charge.VolumeToArea?.Meters;
 

@@ -66,6 +66,6 @@ public static class DwellSearch
     /// <param name="most">Longest dwell to consider, above zero.</param>
     /// <param name="limit">How much may be used.</param>
     /// <returns>The longest dwell, or why there is none.</returns>
-    public static SafeDwell LongestSteady(DamageModel model, PadDamage before, Temperature temperature, SolderCharge? charge, Duration most, DwellLimit limit) =>
+    public static SafeDwell LongestSteady(DamageModel model, PadDamage before, Temperature temperature, MoltenContact? charge, Duration most, DwellLimit limit) =>
         Longest(model, before, dwell => PadExposure.Steady(temperature, dwell, melted: true, charge), most, limit);
 }

@@ -15,7 +15,7 @@ namespace ReworkThermal.Core.Damage;
 public sealed record PadExposure(
     TemperatureHistory Interface,
     bool Melted,
-    SolderCharge? Charge,
+    MoltenContact? Charge,
     HeatedRegion Region,
     ExposureStart Start)
 {
@@ -32,7 +32,7 @@ public sealed record PadExposure(
         Temperature temperature,
         Duration time,
         bool melted,
-        SolderCharge? charge = null,
+        MoltenContact? charge = null,
         HeatedRegion region = HeatedRegion.Local,
         ExposureStart start = ExposureStart.AfterCooling)
     {

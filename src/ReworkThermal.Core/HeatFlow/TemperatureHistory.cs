@@ -44,4 +44,30 @@ public sealed class TemperatureHistory
 
     /// <summary>Highest sampled temperature [°C].</summary>
     public double PeakCelsius => _celsius.Max();
+
+    /// <summary>Temperature at a time, linear between samples; the end values beyond the ends.</summary>
+    /// <param name="seconds">Time [s].</param>
+    /// <returns>Temperature [°C].</returns>
+    public double At(double seconds)
+    {
+        int found = Array.BinarySearch(_seconds, seconds);
+        if (found >= 0)
+        {
+            return _celsius[found];
+        }
+
+        int next = ~found;
+        if (next == 0)
+        {
+            return _celsius[0];
+        }
+
+        if (next == _seconds.Length)
+        {
+            return _celsius[^1];
+        }
+
+        double share = (seconds - _seconds[next - 1]) / (_seconds[next] - _seconds[next - 1]);
+        return _celsius[next - 1] + (share * (_celsius[next] - _celsius[next - 1]));
+    }
 }

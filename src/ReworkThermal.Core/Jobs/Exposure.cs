@@ -20,7 +20,7 @@ public sealed record Exposure(
     IReadOnlyList<ToolSetting> Tools,
     DateTimeOffset StartedAt,
     Duration Dwell,
-    IReadOnlyList<PadExposure> Pads,
+    IReadOnlyList<HeatedPad> Pads,
     AddedSolder? Added = null,
     string? Mix = null,
     Temperature? BoardAtStart = null,

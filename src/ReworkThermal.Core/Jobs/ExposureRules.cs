@@ -26,7 +26,7 @@ internal static class ExposureRules
             ?? EventText.Optional("the note", exposure.Note);
     }
 
-    private static string? Share(PadExposure share)
+    private static string? Share(HeatedPad share)
     {
         if (share.Series is not { } series)
         {

@@ -31,7 +31,7 @@ public abstract record JobEvent
     public sealed record PadStateSeen(PadId Pad, PadState State, string? Note) : JobEvent;
 
     /// <summary>An assumption about heat before arrival, for some pads or, with an empty list, for all.</summary>
-    public sealed record PriorHeatStated(IReadOnlyList<PadId> Pads, PriorHeat Heat, string? Note) : JobEvent;
+    public sealed record PriorHeatStated(IReadOnlyList<PadId> Pads, PriorCondition Heat, string? Note) : JobEvent;
 
     /// <summary>The technician agreed to a plan; a later one replaces it.</summary>
     public sealed record PlanAccepted(AcceptedPlan Plan) : JobEvent;

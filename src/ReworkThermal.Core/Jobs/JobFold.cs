@@ -156,7 +156,7 @@ internal sealed class JobFold
         }
 
         _exposures.Add(Log(entry, logged.Exposure));
-        foreach (PadExposure share in logged.Exposure.Pads)
+        foreach (HeatedPad share in logged.Exposure.Pads)
         {
             _pads.Heat(new PadHeat(entry.Number, logged.Exposure, share));
             if (share.Disturbed)

@@ -7,7 +7,7 @@ namespace ReworkThermal.Core.Jobs;
 internal sealed class PadFold
 {
     private readonly Dictionary<PadId, Draft> _drafts = [];
-    private PriorHeat? _priorOfAll;
+    private PriorCondition? _priorOfAll;
 
     internal void Add(IReadOnlyList<Pin> pins)
     {
@@ -32,7 +32,7 @@ internal sealed class PadFold
         }
     }
 
-    internal void State(IReadOnlyList<PadId> pads, PriorHeat heat)
+    internal void State(IReadOnlyList<PadId> pads, PriorCondition heat)
     {
         if (pads.Count == 0)
         {
@@ -99,7 +99,7 @@ internal sealed class PadFold
 
         internal PadState? State { get; set; }
 
-        internal PriorHeat? Prior { get; set; }
+        internal PriorCondition? Prior { get; set; }
 
         internal List<PadHeat> Heats { get; } = [];
     }

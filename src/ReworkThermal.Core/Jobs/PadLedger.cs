@@ -16,5 +16,5 @@ public sealed record PadLedger(
     string? Description,
     PadState? AsArrived,
     PadState? State,
-    PriorHeat? Prior,
+    PriorCondition? Prior,
     IReadOnlyList<PadHeat> Heats);

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
@@ -8,8 +9,8 @@ namespace ReworkThermal.Core.Planning;
 /// <summary>What is on the bench for one job.</summary>
 public sealed record Bench
 {
-    /// <summary>Room temperature.</summary>
-    public required Temperature Ambient { get; init; }
+    /// <summary>The room: temperature and still air.</summary>
+    public required Surroundings Room { get; init; }
 
     /// <summary>Irons with their tips; at least one.</summary>
     public required IReadOnlyList<Iron> Irons { get; init; }

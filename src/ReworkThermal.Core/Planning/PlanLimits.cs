@@ -8,6 +8,12 @@ public sealed record PlanLimits
     /// <summary>Longest single touch.</summary>
     public required Limit<Duration> MostDwell { get; init; }
 
+    /// <summary>Highest set temperature of the iron.</summary>
+    public required Limit<Temperature> MostIronSetting { get; init; }
+
+    /// <summary>Time to draw solder out or to set the leg once everything has flowed; part of the dwell.</summary>
+    public required Limit<Duration> WorkingTime { get; init; }
+
     /// <summary>How far the coldest solder in the barrel must pass the flow temperature.</summary>
     public required Limit<TemperatureDelta> Superheat { get; init; }
 

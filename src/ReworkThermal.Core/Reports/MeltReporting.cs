@@ -14,6 +14,9 @@ public sealed class MeltReporting(PhaseEngine engine, SolderProperties propertie
     /// <summary>Shares below this are rounding, not a phase [kg/kg].</summary>
     private const double LeastShare = 1e-6;
 
+    private const string Undercooling =
+        "Undercooling is not modelled: tin-rich solder may stay liquid tens of kelvins below these temperatures before it freezes.";
+
     private static readonly Temperature _serviceLimit = Temperature.FromDegreesCelsius(100);
 
     /// <summary>Melting behaviour of a solder.</summary>
@@ -26,7 +29,7 @@ public sealed class MeltReporting(PhaseEngine engine, SolderProperties propertie
         ArgumentNullException.ThrowIfNull(notes);
         return engine.MeltingOf(solder) switch
         {
-            MeltingOutcome.Found found => Report(found.Behaviour, notes, sources),
+            MeltingOutcome.Found found => Cooled(found.Behaviour, notes, sources),
             MeltingOutcome.NotConverged failed => new MeltReport.NotConverged(solder, failed.Reason, notes, sources),
             MeltingOutcome.OutsideModel outside => new MeltReport.NotConverged(solder, outside.Reason, notes, sources),
             _ => throw new InvalidOperationException("unknown kind of outcome"),
@@ -53,23 +56,45 @@ public sealed class MeltReporting(PhaseEngine engine, SolderProperties propertie
             sources);
     }
 
-    private MeltReport.Computed Report(MeltingBehaviour melting, IReadOnlyList<string> notes, IReadOnlyList<string> sources)
+    /// <summary>Melting behaviour that has been computed already.</summary>
+    /// <param name="melting">How the solder melts.</param>
+    /// <param name="freezing">How it freezes on real cooling; null when that could not be followed.</param>
+    /// <param name="notes">What was assumed before, one sentence each.</param>
+    /// <param name="sources">Citations of the data used.</param>
+    /// <returns>The answer.</returns>
+    public MeltReport.Computed Computed(MeltingBehaviour melting, ScheilPath? freezing, IReadOnlyList<string> notes, IReadOnlyList<string> sources)
     {
-        ScheilOutcome cooling = engine.SolidifyWithoutDiffusion(melting.Composition);
-        ScheilPath? path = (cooling as ScheilOutcome.Found)?.Path;
+        ArgumentNullException.ThrowIfNull(melting);
+        ArgumentNullException.ThrowIfNull(notes);
         return new MeltReport.Computed(
             melting.Composition,
             melting.Solidus,
             melting.Liquidus,
             melting.Flow,
-            path?.End,
-            path?.LiquidMassFractionAt(_serviceLimit),
+            freezing?.End,
+            freezing?.LiquidMassFractionAt(_serviceLimit),
             melting.LatentHeat,
             properties.SolidDensity(melting.Composition),
             PhasesOf(melting.Curve),
             melting.Uncertainty,
             [BasisOf(melting.Composition), .. melting.Caveats],
-            [.. notes, .. NotesOn(cooling)],
+            [.. notes, Undercooling],
+            sources);
+    }
+
+    private MeltReport.Computed Cooled(MeltingBehaviour melting, IReadOnlyList<string> notes, IReadOnlyList<string> sources)
+    {
+        ScheilOutcome cooling = engine.SolidifyWithoutDiffusion(melting.Composition);
+        string? failure = cooling switch
+        {
+            ScheilOutcome.NotConverged failed => failed.Reason,
+            ScheilOutcome.OutsideModel outside => outside.Reason,
+            _ => null,
+        };
+        return Computed(
+            melting,
+            (cooling as ScheilOutcome.Found)?.Path,
+            failure is null ? notes : [.. notes, "Real cooling could not be followed: " + failure],
             sources);
     }
 
@@ -96,21 +121,5 @@ public sealed class MeltReporting(PhaseEngine engine, SolderProperties propertie
             2 => "Two elements: published assessments meet measured points within about 1 to 2 K.",
             _ => string.Create(CultureInfo.InvariantCulture, $"{elements} elements: published assessments meet measured points within about 2 to 5 K."),
         };
-    }
-
-    private static IEnumerable<string> NotesOn(ScheilOutcome cooling)
-    {
-        string? missing = cooling switch
-        {
-            ScheilOutcome.NotConverged failed => failed.Reason,
-            ScheilOutcome.OutsideModel outside => outside.Reason,
-            _ => null,
-        };
-        if (missing is not null)
-        {
-            yield return "Real cooling could not be followed: " + missing;
-        }
-
-        yield return "Undercooling is not modelled: tin-rich solder may stay liquid tens of kelvins below these temperatures before it freezes.";
     }
 }

@@ -1,46 +1,43 @@
+using ReworkThermal.Core.Damage;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Reports;
 
 /// <summary>One plan: settings, times and what they cost.</summary>
-/// <param name="Kind">What this plan is good at, for example "no lead".</param>
+/// <param name="Kind">What this plan is best at, for example "no lead".</param>
 /// <param name="Alloy">Name of the dilution alloy; null when nothing is added.</param>
-/// <param name="AddedMass">Metal to add; zero when nothing is added.</param>
+/// <param name="Share">Share of the mix that is added alloy [1].</param>
+/// <param name="AddedMass">Metal to add in the first pass; zero when nothing is added.</param>
+/// <param name="WireLength">Wire that holds it; null when there is none.</param>
 /// <param name="Flow">Flow temperature of the mix.</param>
-/// <param name="IronSetting">Set temperature of the iron; null when no iron is used.</param>
-/// <param name="Preheat">Board temperature before the touch; null without a preheater.</param>
-/// <param name="AirSetting">Set temperature of the hot air; null without hot air.</param>
-/// <param name="AirFlow">Flow of the hot air; null without hot air.</param>
-/// <param name="Dwell">How long the touch should last.</param>
-/// <param name="Stop">When to stop at the latest, whether it has flowed or not.</param>
-/// <param name="Passes">How often to add, melt and wick.</param>
-/// <param name="BudgetShare">Share of the pad's heat budget that the whole plan uses [1].</param>
-/// <param name="BudgetShareLow">The same at the low end of the activation-energy range.</param>
-/// <param name="BudgetShareHigh">The same at the high end.</param>
-/// <param name="BindingLimit">The limit that stops a quicker or cooler plan, one clause.</param>
-/// <param name="TimeToFlow">Time to flow through the whole barrel with central values.</param>
-/// <param name="TimeToFlowP10">One run in ten is quicker; null when it was not sampled.</param>
-/// <param name="TimeToFlowP50">Half of the runs are quicker; null when it was not sampled.</param>
-/// <param name="TimeToFlowP90">Nine runs in ten are quicker; null when it was not sampled.</param>
-/// <param name="Reasons">Why this plan works, with the figures, one sentence each.</param>
+/// <param name="Uncertainty">Plus or minus on it.</param>
+/// <param name="First">The first pass: melt the mix and draw it out.</param>
+/// <param name="Refit">Every later pass and the refit.</param>
+/// <param name="Passes">How often to add, melt and draw out before the refit.</param>
+/// <param name="Final">The joint after the refit.</param>
+/// <param name="BudgetShare">Share of the pad's heat budget that the whole job uses [1].</param>
+/// <param name="LaminateShare">Share of the laminate's time to delamination that the whole job uses [1].</param>
+/// <param name="Gauges">The gauges of the pad before and after.</param>
+/// <param name="BudgetReason">Which gauge governs after the job, one sentence.</param>
+/// <param name="BindingLimit">The limit that stops a cooler or quicker plan of this kind, one clause.</param>
+/// <param name="TimeToFlowSpread">Time to flow that one, five and nine runs in ten stay under; null when it was not sampled.</param>
+/// <param name="Cautions">Hazards of this plan, one sentence each.</param>
 public sealed record PlanLine(
     string Kind,
     string? Alloy,
+    double Share,
     Mass AddedMass,
+    Length? WireLength,
     Temperature Flow,
-    Temperature? IronSetting,
-    Temperature? Preheat,
-    Temperature? AirSetting,
-    VolumeFlow? AirFlow,
-    Duration Dwell,
-    Duration Stop,
+    TemperatureDelta Uncertainty,
+    TouchLine First,
+    TouchLine Refit,
     int Passes,
-    double BudgetShare,
-    double BudgetShareLow,
-    double BudgetShareHigh,
+    FinalJointLine Final,
+    Spread BudgetShare,
+    Spread LaminateShare,
+    IReadOnlyList<GaugeLine> Gauges,
+    string BudgetReason,
     string BindingLimit,
-    Duration TimeToFlow,
-    Duration? TimeToFlowP10,
-    Duration? TimeToFlowP50,
-    Duration? TimeToFlowP90,
-    IReadOnlyList<string> Reasons);
+    TimeSpread? TimeToFlowSpread,
+    IReadOnlyList<string> Cautions);

@@ -1,9 +1,11 @@
 using System.Globalization;
 using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Alloys;
+using ReworkThermal.Data.Cases;
 using ReworkThermal.Data.Limits;
 using ReworkThermal.Data.Profiles;
 using ReworkThermal.Data.Requests;
+using ReworkThermal.Data.Thermodynamics;
 
 namespace ReworkThermal.Data.Checks;
 
@@ -19,11 +21,12 @@ public static class DataFolderCheck
     private static readonly IReadOnlyList<Action<DataRoot>> _readers =
     [
         root => AlloyShelf.Load(root),
+        root => ThermodynamicFiles.Load(Path.Combine(root.Alloys, "thermodynamics")),
         root => RemovalFiles.Load(root),
         root => ProfileLibrary.Load(root),
         root => LimitsFolder.Load(root),
         root => Workshop.Load(root),
-        ReadRequests,
+        ReadUserFiles,
     ];
 
     /// <summary>Runs every check.</summary>
@@ -76,26 +79,30 @@ public static class DataFolderCheck
         }
     }
 
-    private static void ReadRequests(DataRoot root)
+    private static void ReadUserFiles(DataRoot root)
     {
         Workshop workshop = Workshop.Load(root);
-        string folder = Path.Combine(root.Profiles, "requests");
         List<DataFileProblem> problems = [];
+        ReadEach(Path.Combine(root.Profiles, "requests"), path => PlanRequestFile.Read(path, workshop), problems);
+        ReadEach(Path.Combine(root.Profiles, "cases"), path => HeatCaseFile.Read(path, () => workshop), problems);
+        if (problems.Count > 0)
+        {
+            throw new DataFileException(problems);
+        }
+    }
+
+    private static void ReadEach(string folder, Action<string> read, List<DataFileProblem> problems)
+    {
         foreach (string path in Directory.Exists(folder) ? DataFolder.Files(folder) : [])
         {
             try
             {
-                PlanRequestFile.Read(path, workshop);
+                read(path);
             }
             catch (DataFileException broken)
             {
                 problems.AddRange(broken.Problems);
             }
-        }
-
-        if (problems.Count > 0)
-        {
-            throw new DataFileException(problems);
         }
     }
 

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tools;
 
 namespace ReworkThermal.Data.Profiles;
@@ -17,6 +18,7 @@ public sealed class ProfileLibrary
     private readonly Dictionary<ContactState, TipContact> _contacts = [];
     private readonly Dictionary<string, AirNozzle> _nozzles = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Preheater> _preheaters = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Surroundings> _rooms = new(StringComparer.Ordinal);
 
     private ProfileLibrary()
     {
@@ -49,8 +51,11 @@ public sealed class ProfileLibrary
     /// <summary>Preheaters.</summary>
     public IReadOnlyDictionary<string, Preheater> Preheaters => _preheaters;
 
+    /// <summary>Rooms: air temperature and convection.</summary>
+    public IReadOnlyDictionary<string, Surroundings> Rooms => _rooms;
+
     /// <summary>Number of profiles read.</summary>
-    public int Count => _laminates.Count + _metals.Count + _boards.Count + _joints.Count + _connectors.Count + _irons.Count + _contacts.Count + _nozzles.Count + _preheaters.Count;
+    public int Count => _laminates.Count + _metals.Count + _boards.Count + _joints.Count + _connectors.Count + _irons.Count + _contacts.Count + _nozzles.Count + _preheaters.Count + _rooms.Count;
 
     /// <summary>Reads every profile.</summary>
     /// <param name="root">The data folder.</param>
@@ -74,6 +79,7 @@ public sealed class ProfileLibrary
         });
         reader.ReadAll("air", (id, file) => library._nozzles[id] = ToolProfiles.Nozzle(file));
         reader.ReadAll("preheat", (id, file) => library._preheaters[id] = ToolProfiles.Preheater(file));
+        reader.ReadAll("rooms", (id, file) => library._rooms[id] = ToolProfiles.Room(file));
         reader.Require(library._contacts.Count == Enum.GetValues<ContactState>().Length, "contacts", "must hold the states bare, tinned and flooded");
         reader.Finish();
         return library;

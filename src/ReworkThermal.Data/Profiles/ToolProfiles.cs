@@ -1,10 +1,11 @@
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 
 namespace ReworkThermal.Data.Profiles;
 
-/// <summary>Reads <c>profiles/irons</c>, <c>profiles/contacts</c>, <c>profiles/air</c> and <c>profiles/preheat</c>.</summary>
+/// <summary>Reads <c>profiles/irons</c>, <c>profiles/contacts</c>, <c>profiles/air</c>, <c>profiles/preheat</c> and <c>profiles/rooms</c>.</summary>
 internal static class ToolProfiles
 {
     private static readonly Temperature _room = Temperature.FromDegreesCelsius(20);
@@ -73,6 +74,18 @@ internal static class ToolProfiles
             Coefficient = emits ? null : file.Estimate("coefficient", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.Zero),
             FaceEmissivity = emits ? file.Estimate("face_emissivity", 0.01, 1) : null,
             RampLimit = file.Estimate("ramp_limit", UnitTable.TemperatureRates, TemperatureChangeRate.FromDegreesCelsiusPerSecond(0.01)),
+        };
+    }
+
+    internal static Surroundings Room(ProfileSource file)
+    {
+        file.Provenance();
+        _ = file.Fields.Text("name");
+        return new Surroundings
+        {
+            Room = file.Fields.Quantity("room", UnitTable.Temperatures, Temperature.FromDegreesCelsius(-20), Temperature.FromDegreesCelsius(60)),
+            TopConvection = file.Estimate("top_convection", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.Zero),
+            BottomConvection = file.Estimate("bottom_convection", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.Zero),
         };
     }
 }

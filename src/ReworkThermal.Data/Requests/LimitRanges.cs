@@ -8,6 +8,9 @@ internal static class LimitRanges
     internal const int MostPasses = 12;
     internal static readonly Duration LeastDwell = Duration.FromSeconds(0.5);
     internal static readonly Duration MostDwell = Duration.FromSeconds(60);
+    internal static readonly Duration MostWorkingTime = Duration.FromSeconds(20);
+    internal static readonly Temperature LeastIron = Temperature.FromDegreesCelsius(150);
+    internal static readonly Temperature MostIron = Temperature.FromDegreesCelsius(480);
     internal static readonly TemperatureDelta LeastSuperheat = TemperatureDelta.FromKelvins(0);
     internal static readonly TemperatureDelta MostSuperheat = TemperatureDelta.FromKelvins(60);
     internal static readonly Temperature LeastPad = Temperature.FromDegreesCelsius(100);

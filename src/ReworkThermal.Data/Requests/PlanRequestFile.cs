@@ -97,7 +97,7 @@ public static class PlanRequestFile
 
         return new Bench
         {
-            Ambient = bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient),
+            Room = workshop.Room.At(bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient)),
             Irons = Chosen(bench, "irons", workshop.Profiles.Irons, 1),
             Contact = workshop.Profiles.Contacts[bench.OneOf("contact", _contacts)],
             Preheaters = Chosen(bench, "preheaters", workshop.Profiles.Preheaters, 0),
@@ -130,6 +130,8 @@ public static class PlanRequestFile
         return new PlanLimits
         {
             MostDwell = fields.Read("most_dwell", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell, usual.MostDwell),
+            MostIronSetting = fields.Read("most_iron_setting", UnitTable.Temperatures, LimitRanges.LeastIron, LimitRanges.MostIron, usual.MostIronSetting),
+            WorkingTime = fields.Read("working_time", UnitTable.Durations, Duration.Zero, LimitRanges.MostWorkingTime, usual.WorkingTime),
             Superheat = fields.Read("superheat", UnitTable.TemperatureDeltas, LimitRanges.LeastSuperheat, LimitRanges.MostSuperheat, usual.Superheat),
             MostPadTemperature = fields.Read("most_pad_temperature", UnitTable.Temperatures, LimitRanges.LeastPad, LimitRanges.MostPad, usual.MostPadTemperature),
             MostBudgetShare = fields.Read("most_budget_share", UnitTable.Ratios, LimitRanges.LeastBudget, LimitRanges.MostBudget, usual.MostBudgetShare),

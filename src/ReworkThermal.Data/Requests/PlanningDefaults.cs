@@ -18,6 +18,8 @@ public sealed record PlanningDefaults(PlanLimits Limits)
         PlanLimits limits = new()
         {
             MostDwell = Limit(file, "most_dwell", t => t.Quantity("value", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell)),
+            MostIronSetting = Limit(file, "most_iron_setting", t => t.Quantity("value", UnitTable.Temperatures, LimitRanges.LeastIron, LimitRanges.MostIron)),
+            WorkingTime = Limit(file, "working_time", t => t.Quantity("value", UnitTable.Durations, Duration.Zero, LimitRanges.MostWorkingTime)),
             Superheat = Limit(file, "superheat", t => t.Quantity("value", UnitTable.TemperatureDeltas, LimitRanges.LeastSuperheat, LimitRanges.MostSuperheat)),
             MostPadTemperature = Limit(file, "most_pad_temperature", t => t.Quantity("value", UnitTable.Temperatures, LimitRanges.LeastPad, LimitRanges.MostPad)),
             MostBudgetShare = Limit(file, "most_budget_share", t => t.Quantity("value", UnitTable.Ratios, LimitRanges.LeastBudget, LimitRanges.MostBudget)),

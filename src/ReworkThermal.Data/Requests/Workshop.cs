@@ -13,13 +13,15 @@ namespace ReworkThermal.Data.Requests;
 /// <param name="Removals">Ways of taking solder out.</param>
 /// <param name="Wire">Flux-cored wire.</param>
 /// <param name="Planning">Limits of a plan that a request need not repeat.</param>
+/// <param name="Room">The air around the bench.</param>
 public sealed record Workshop(
     AlloyShelf Alloys,
     ProfileLibrary Profiles,
     DamageLimits Limits,
     IReadOnlyList<RemovalMethod> Removals,
     WireStock Wire,
-    PlanningDefaults Planning)
+    PlanningDefaults Planning,
+    StillAir Room)
 {
     /// <summary>Reads all data folders.</summary>
     /// <param name="root">Where they are.</param>
@@ -37,7 +39,8 @@ public sealed record Workshop(
             limits,
             RemovalFiles.Load(root),
             WireStock.Read(Path.Combine(root.Alloys, "wire.toml")),
-            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")));
+            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")),
+            StillAir.Read(Path.Combine(root.Profiles, "room.toml")));
     }
 
     private static void RequireKnownClasses(ProfileLibrary profiles, DamageLimits limits)

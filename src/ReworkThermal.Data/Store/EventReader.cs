@@ -104,7 +104,7 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         Celsius(fields, "board_at_start_c"),
         fields.TextOrNull("note"));
 
-    private PadExposure Share(RecordReader fields) => new(
+    private HeatedPad Share(RecordReader fields) => new(
         Pad(fields, "pad"),
         fields.Truth("touched"),
         fields.TruthOrNull("melted"),

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
-using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.Data.Store;
 
@@ -9,7 +8,7 @@ namespace ReworkThermal.Data.Store;
 /// Writes events as JSON fields, always in the same order and spelling, plain numbers with the unit in the field's name, absent
 /// fields left out. Temperature series go inline, or, in the store, into a list beside the JSON with their index in their place.
 /// </summary>
-internal sealed class EventWriter
+internal sealed partial class EventWriter
 {
     private readonly Utf8JsonWriter _json;
     private readonly List<InterfaceSeries>? _aside;
@@ -106,34 +105,6 @@ internal sealed class EventWriter
         _json.WriteBoolean("lead_free_only", brief.LeadFreeOnly);
     }
 
-    private void Pin(Pin pin)
-    {
-        _json.WriteString("number", pin.Number.Value);
-        _json.WriteString("name", pin.Name);
-        _json.WriteNumber("row", pin.Row);
-        _json.WriteNumber("position_pitches", pin.Position);
-        switch (pin.Duty)
-        {
-            case PinDuty.Wired wired:
-                _json.WriteString("duty", "wired");
-                _json.WriteString("destination", wired.Destination);
-                break;
-            case PinDuty.Ground:
-                _json.WriteString("duty", "ground");
-                break;
-            case PinDuty.Shield shield:
-                _json.WriteString("duty", "shield");
-                _json.WriteString("shield_bond", Words.Bonds[shield.Bond]);
-                break;
-            default:
-                _json.WriteString("duty", "no_connect");
-                break;
-        }
-
-        Optional("current_a", pin.Current?.Amperes);
-        Optional("pair", pin.Pair);
-    }
-
     private void Plan(AcceptedPlan plan)
     {
         Optional("alloy", plan.Alloy);
@@ -165,39 +136,6 @@ internal sealed class EventWriter
         Optional("mix", exposure.Mix);
         Optional("board_at_start_c", exposure.BoardAtStart?.DegreesCelsius);
         Optional("note", exposure.Note);
-    }
-
-    private void Share(PadExposure share)
-    {
-        _json.WriteString("pad", share.Pad.Value);
-        _json.WriteBoolean("touched", share.Touched);
-        if (share.Melted is bool melted)
-        {
-            _json.WriteBoolean("melted", melted);
-        }
-
-        if (share.Series is { } series)
-        {
-            Series(series);
-        }
-    }
-
-    private void Tool(ToolSetting tool)
-    {
-        _json.WriteString("tool", tool switch
-        {
-            ToolSetting.Iron => "iron",
-            ToolSetting.HotAir => "hot_air",
-            ToolSetting.Preheater => "preheater",
-            ToolSetting.Bath => "bath",
-            _ => throw new InvalidOperationException($"no word for {tool.GetType().Name}"),
-        });
-        Optional("profile", tool.Profile);
-        _json.WriteNumber("set_c", tool.Set.DegreesCelsius);
-        if (tool is ToolSetting.HotAir air)
-        {
-            _json.WriteNumber("flow_lpm", air.Flow.LitersPerMinute);
-        }
     }
 
     private void Measurement(TimedMeasurement measurement)
@@ -272,75 +210,4 @@ internal sealed class EventWriter
         Optional("note", run.Note);
     }
 
-    private void Series(InterfaceSeries series)
-    {
-        if (_aside is not null)
-        {
-            _json.WriteNumber("series", _aside.Count);
-            _aside.Add(series);
-            return;
-        }
-
-        _json.WriteStartObject("series");
-        _json.WriteString("origin", Words.Origins[series.Origin]);
-        if (series.Origin == SeriesOrigin.Simulated)
-        {
-            _json.WriteNumber("max_error_k", series.MaxError.Kelvins);
-        }
-
-        Numbers("time_s", series.History.Seconds);
-        Numbers("temperature_c", series.History.Celsius);
-        _json.WriteEndObject();
-    }
-
-    private void Numbers(string name, ReadOnlySpan<double> numbers)
-    {
-        _json.WriteStartArray(name);
-        foreach (double number in numbers)
-        {
-            _json.WriteNumberValue(number);
-        }
-
-        _json.WriteEndArray();
-    }
-
-    private void Pads(IReadOnlyList<PadId> pads)
-    {
-        _json.WriteStartArray("pads");
-        foreach (PadId pad in pads)
-        {
-            _json.WriteStringValue(pad.Value);
-        }
-
-        _json.WriteEndArray();
-    }
-
-    private void List<T>(string name, IReadOnlyList<T> items, Action<T> write)
-    {
-        _json.WriteStartArray(name);
-        foreach (T item in items)
-        {
-            _json.WriteStartObject();
-            write(item);
-            _json.WriteEndObject();
-        }
-
-        _json.WriteEndArray();
-    }
-
-    private void Optional(string name, string? text)
-    {
-        if (text is not null)
-        {
-            _json.WriteString(name, text);
-        }
-    }
-
-    private void Optional(string name, double? number)
-    {
-        if (number is double value)
-        {
-            _json.WriteNumber(name, value);
-        }
-    }
 }

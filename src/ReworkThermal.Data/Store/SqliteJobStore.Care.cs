@@ -28,7 +28,10 @@ public sealed partial class SqliteJobStore
             }
             catch (SqliteException problem)
             {
-                throw StoreFaults.From(problem, full);
+                throw new JobStoreException(
+                    StoreFaults.From(problem, Path).Trouble,
+                    $"The backup {full} cannot be written: {problem.Message} The job store itself was not changed.",
+                    problem);
             }
         });
     }
@@ -39,26 +42,41 @@ public sealed partial class SqliteJobStore
     public StoreExamination Examine()
     {
         List<string> problems = [.. Guarded(IntegrityProblems)];
+        int jobs = 0;
         int entries = 0;
-        IReadOnlyList<JobHeader> headers = List();
-        foreach (JobHeader header in headers)
+        try
         {
-            try
+            foreach (JobHeader header in List())
             {
-                IReadOnlyList<JobEntry> log = Read(header.Id);
-                entries += log.Count;
-                if (JobRules.JudgeAll(log) is EventVerdict.Refused refused)
-                {
-                    problems.Add($"job {header.Id}: {refused.Reason}");
-                }
-            }
-            catch (JobStoreException problem)
-            {
-                problems.Add(problem.Message);
+                jobs++;
+                entries += Examine(header.Id, problems);
             }
         }
+        catch (JobStoreException problem) when (problem.Trouble == StoreTrouble.Damaged)
+        {
+            problems.Add(problem.Message);
+        }
 
-        return new StoreExamination(headers.Count, entries, StoreSchema.VersionOf(_connection, null), problems);
+        return new StoreExamination(jobs, entries, StoreSchema.VersionOf(_connection, null), problems);
+    }
+
+    private int Examine(JobId job, List<string> problems)
+    {
+        try
+        {
+            IReadOnlyList<JobEntry> log = Read(job);
+            if (JobRules.JudgeAll(log) is EventVerdict.Refused refused)
+            {
+                problems.Add($"job {job}: {refused.Reason}");
+            }
+
+            return log.Count;
+        }
+        catch (JobStoreException problem) when (problem.Trouble == StoreTrouble.Damaged)
+        {
+            problems.Add(problem.Message);
+            return 0;
+        }
     }
 
     private List<string> IntegrityProblems()

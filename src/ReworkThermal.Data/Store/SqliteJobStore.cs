@@ -34,11 +34,22 @@ public sealed partial class SqliteJobStore : IJobStore
         return new SqliteJobStore(StoreFile.Open(full, StoreSchema.Steps), full);
     }
 
-    /// <summary>Opens a store with other migration steps than the released ones.</summary>
-    internal static SqliteJobStore Open(string path, IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps)
+    /// <summary>Opens a store that must be there already; for commands that only look.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <returns>The store.</returns>
+    /// <exception cref="JobStoreException">There is no such file, or it cannot be used; it was left as it is.</exception>
+    public static SqliteJobStore OpenExisting(string path) => File.Exists(path) || Directory.Exists(path)
+        ? Open(path)
+        : throw new JobStoreException(StoreTrouble.Unreadable, $"There is no job store at {System.IO.Path.GetFullPath(path)}.");
+
+    /// <summary>Opens a store with other migration steps than the released ones, or with less patience.</summary>
+    internal static SqliteJobStore Open(
+        string path,
+        IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps,
+        int patienceSeconds = StoreFile.PatienceSeconds)
     {
         string full = System.IO.Path.GetFullPath(path);
-        return new SqliteJobStore(StoreFile.Open(full, steps), full);
+        return new SqliteJobStore(StoreFile.Open(full, steps, patienceSeconds), full);
     }
 
     /// <inheritdoc/>

@@ -16,12 +16,12 @@ internal static class StoreFile
     private const int ApplicationOffset = 68;
 
     /// <summary>Seconds to wait for another writer before giving up. A write takes milliseconds, a large import a few seconds.</summary>
-    private const int PatienceSeconds = 30;
+    internal const int PatienceSeconds = 30;
 
-    /// <summary>Longest wait inside SQLite between two tries, which come at rising distances of some milliseconds [ms].</summary>
-    private const string WaitInside = "pragma busy_timeout = 2000";
+    /// <summary>Waits inside SQLite come at short rising distances; the wait around them at long ones.</summary>
+    private const string WaitInside = "pragma busy_timeout = 1000";
 
-    internal static SqliteConnection Open(string path, IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps)
+    internal static SqliteConnection Open(string path, IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps, int patienceSeconds = PatienceSeconds)
     {
         bool existed = LookAtHeader(path, steps.Count);
         if (!existed)
@@ -36,7 +36,7 @@ internal static class StoreFile
             Mode = existed ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadWriteCreate,
             Pooling = false,
             ForeignKeys = true,
-            DefaultTimeout = PatienceSeconds,
+            DefaultTimeout = patienceSeconds,
         }.ConnectionString);
         try
         {

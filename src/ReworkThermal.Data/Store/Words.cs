@@ -10,8 +10,8 @@ internal static class Words
     internal static readonly WordList<PadState> PadStates = new(
         (PadState.Sound, "sound"), (PadState.Loose, "loose"), (PadState.Missing, "missing"), (PadState.Wired, "wired"));
 
-    internal static readonly WordList<PriorHeat> PriorHeats = new(
-        (PriorHeat.Sound, "sound"), (PriorHeat.Touched, "touched"), (PriorHeat.Scorched, "scorched"));
+    internal static readonly WordList<PriorCondition> PriorHeats = new(
+        (PriorCondition.Sound, "sound"), (PriorCondition.Touched, "touched"), (PriorCondition.Scorched, "scorched"));
 
     internal static readonly WordList<TouchPurpose> Purposes = new(
         (TouchPurpose.Mix, "mix"),

@@ -117,6 +117,13 @@ internal static class UnitTable
         ["kJ/mol"] = MolarEnergyUnit.KilojoulePerMole,
     });
 
+    internal static readonly Quantity<SpecificEnergy, SpecificEnergyUnit> SpecificEnergies = new("a specific energy", (n, u) => SpecificEnergy.From(n, u), new()
+    {
+        ["J/kg"] = SpecificEnergyUnit.JoulePerKilogram,
+        ["kJ/kg"] = SpecificEnergyUnit.KilojoulePerKilogram,
+        ["J/g"] = SpecificEnergyUnit.KilojoulePerKilogram,
+    });
+
     internal static readonly Quantity<Force, ForceUnit> Forces = new("a force", (n, u) => Force.From(n, u), new()
     {
         ["N"] = ForceUnit.Newton,
@@ -146,5 +153,25 @@ internal static class UnitTable
     internal static readonly Quantity<Ratio, RatioUnit> Ratios = new("a share", (n, u) => Ratio.From(n, u), new()
     {
         ["%"] = RatioUnit.Percent,
+    });
+
+    internal static readonly Quantity<ElectricCurrent, ElectricCurrentUnit> Currents = new("an electric current", (n, u) => ElectricCurrent.From(n, u), new()
+    {
+        ["A"] = ElectricCurrentUnit.Ampere,
+        ["mA"] = ElectricCurrentUnit.Milliampere,
+    });
+
+    internal static readonly Quantity<ElectricResistance, ElectricResistanceUnit> Resistances = new("an electric resistance", (n, u) => ElectricResistance.From(n, u), new()
+    {
+        ["ohm"] = ElectricResistanceUnit.Ohm,
+        ["kohm"] = ElectricResistanceUnit.Kiloohm,
+        ["Mohm"] = ElectricResistanceUnit.Megaohm,
+    });
+
+    internal static readonly Quantity<BitRate, BitRateUnit> BitRates = new("a bit rate", (n, u) => BitRate.From(n, u), new()
+    {
+        ["kbit/s"] = BitRateUnit.KilobitPerSecond,
+        ["Mbit/s"] = BitRateUnit.MegabitPerSecond,
+        ["Gbit/s"] = BitRateUnit.GigabitPerSecond,
     });
 }

@@ -22,6 +22,9 @@ public sealed class ViewSnapshots
     public void Heat_text() => Snapshot.Matches("heat.txt", Text(new HeatView(SampleReports.Heat)));
 
     [Fact]
+    public void Heat_json() => Snapshot.Matches("heat.json", JsonText.Of(new HeatView(SampleReports.Heat)));
+
+    [Fact]
     public void Heat_csv() => Snapshot.Matches("heat.csv", new HeatView(SampleReports.Heat).ToCsv());
 
     [Fact]

@@ -106,7 +106,7 @@ public sealed class DamageBudgetTests
     public void Fresh_solder_takes_another_bite_and_the_same_solder_does_not()
     {
         DamageModel model = DamageBench.Model("B");
-        SolderCharge charge = DamageBench.Charge(DamageSolubilityFit.LeadFree, 0.005, 7000, 0.16);
+        MoltenContact charge = DamageBench.Charge(DamageSolubilityFit.LeadFree, 0.005, 7000, 0.16);
         PadExposure touch = PadExposure.Steady(DamageBench.Celsius(265), Duration.FromSeconds(120), melted: true, charge);
         PadDamage once = model.After(model.Begin(DamageBench.Untouched), touch);
         PadDamage same = model.After(once, touch with { Charge = charge with { FreshCopper = null } });
@@ -119,7 +119,7 @@ public sealed class DamageBudgetTests
     public void A_first_charge_without_its_copper_is_refused()
     {
         DamageModel model = DamageBench.Model("B");
-        SolderCharge charge = DamageBench.Charge(DamageSolubilityFit.LeadFree, 0.005, 7000, 0.16) with { FreshCopper = null };
+        MoltenContact charge = DamageBench.Charge(DamageSolubilityFit.LeadFree, 0.005, 7000, 0.16) with { FreshCopper = null };
         PadExposure touch = PadExposure.Steady(DamageBench.Celsius(265), _tenSeconds, melted: true, charge);
         Assert.Throws<ArgumentException>(() => model.After(model.Begin(DamageBench.Untouched), touch));
     }

@@ -108,7 +108,7 @@ public sealed class DamageIntegrationTests
     private static double Lost(double[] seconds, double[] celsius, double? volumeToAreaMm, double copper = 0.0025)
     {
         DamageModel model = DamageBench.Model("B");
-        SolderCharge charge = DamageBench.Charge(DamageSolubilityFit.Mix, copper, 7800, volumeToAreaMm);
+        MoltenContact charge = DamageBench.Charge(DamageSolubilityFit.Mix, copper, 7800, volumeToAreaMm);
         PadExposure exposure = new(new TemperatureHistory(seconds, celsius), true, charge, HeatedRegion.Local, ExposureStart.AfterCooling);
         return model.After(model.Begin(DamageBench.Untouched), exposure).Central.Copper.LostM;
     }

@@ -24,7 +24,7 @@ public static class DamageExposures
 
         TemperatureHistory history = new(seconds, celsius);
         bool melted = history.PeakCelsius >= 200;
-        SolderCharge? charge = melted && known ? DamageBench.Charge(DamageSolubilityFit.Mix, 0.001, 7800, 0.2, SolderMotion.Still, 200) : null;
+        MoltenContact? charge = melted && known ? DamageBench.Charge(DamageSolubilityFit.Mix, 0.001, 7800, 0.2, SolderMotion.Still, 200) : null;
         return new PadExposure(history, melted, charge, wholeBoard ? HeatedRegion.WholeBoard : HeatedRegion.Local, ExposureStart.AfterCooling);
     }
 

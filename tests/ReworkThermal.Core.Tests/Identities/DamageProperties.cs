@@ -87,7 +87,7 @@ public sealed class DamageProperties
         Duration first = whole * (0.01 + (share / 260.0));
         bool melted = temperature.DegreesCelsius >= 200;
         HeatedRegion region = wholeBoard ? HeatedRegion.WholeBoard : HeatedRegion.Local;
-        SolderCharge? charge = melted ? DamageBench.Charge(DamageSolubilityFit.Mix, 0.001, 7800, 0.2, SolderMotion.Still, 200) : null;
+        MoltenContact? charge = melted ? DamageBench.Charge(DamageSolubilityFit.Mix, 0.001, 7800, 0.2, SolderMotion.Still, 200) : null;
         return _models.All(model =>
         {
             PadDamage start = model.Begin(DamageBench.Prior("sound"));

@@ -37,7 +37,7 @@ internal static class DamageBench
 
     internal static Temperature Celsius(double value) => Temperature.FromDegreesCelsius(value);
 
-    internal static SolderCharge Charge(
+    internal static MoltenContact Charge(
         ICopperSolubility solubility, double copper, double density, double? volumeToAreaMm, SolderMotion motion = SolderMotion.Still, double moltenAboveC = 140) => new(
         solubility,
         Celsius(moltenAboveC),

@@ -55,7 +55,7 @@ public sealed class DamageCopperTests
             {
                 double temperature = row.Number("temperature_c");
                 double density = row.Number("density_kg_per_m3");
-                SolderCharge charge = DamageBench.Charge(fit, row.Number("copper_at_start"), density, 1000, motion);
+                MoltenContact charge = DamageBench.Charge(fit, row.Number("copper_at_start"), density, 1000, motion);
                 double computed = LossUm(charge, temperature, 0.01) / 0.01;
                 double ofFit = 0.022 * fit.SaturationMassFraction(temperature) * rate.Central.MetersPerSecond * density / 8960 * 1e6;
                 double printed = row.Number(name + "_um_per_s");
@@ -77,7 +77,7 @@ public sealed class DamageCopperTests
     [InlineData(300, 25, 1, 5.7, 0.05)]
     public void Lead_free_depths_agree(double celsius, double seconds, double volumeToAreaMm, double depthUm, double halfDigit)
     {
-        SolderCharge charge = DamageBench.Charge(DamageSolubilityFit.LeadFree, 0.005, 7000, volumeToAreaMm);
+        MoltenContact charge = DamageBench.Charge(DamageSolubilityFit.LeadFree, 0.005, 7000, volumeToAreaMm);
         Assert.Equal(depthUm, LossUm(charge, celsius, seconds), halfDigit);
     }
 
@@ -91,7 +91,7 @@ public sealed class DamageCopperTests
     /// <summary>Volume to area of a 1.0 mm hole with a 0.6 mm lead: (1.0² - 0.6²)/(4 x 1.0) = 0.16 mm.</summary>
     [Fact]
     public void Volume_to_area_of_a_hole_agrees() =>
-        Assert.Equal(0.16, SolderCharge.VolumeToAreaOfHole(Length.FromMillimeters(1), Length.FromMillimeters(0.6)).Millimeters, 1e-12);
+        Assert.Equal(0.16, MoltenContact.VolumeToAreaOfHole(Length.FromMillimeters(1), Length.FromMillimeters(0.6)).Millimeters, 1e-12);
 
     /// <summary>
     /// The still rate stands on two published depth rates of liquid tin on copper: 0.2 µm/s at 260 °C and 0.8 µm/s at 450 °C (abstract of
@@ -101,15 +101,15 @@ public sealed class DamageCopperTests
     [Fact]
     public void Liquid_tin_dissolves_copper_at_the_published_rate()
     {
-        SolderCharge tin = DamageBench.Charge(new DamageSolubilityFit(7.343, 3732), 0, 7000, 1000);
+        MoltenContact tin = DamageBench.Charge(new DamageSolubilityFit(7.343, 3732), 0, 7000, 1000);
         Assert.InRange(LossUm(tin, 260, 0.01) / 0.01, 0.18, 0.22);
         PadDamage hot = After(tin, 450, 0.01);
         Assert.InRange(0.8, hot.Mild.Copper.LostM * 1e8, hot.Harsh.Copper.LostM * 1e8);
     }
 
-    private static double LossUm(SolderCharge charge, double celsius, double seconds) => After(charge, celsius, seconds).Central.Copper.LostM * 1e6;
+    private static double LossUm(MoltenContact charge, double celsius, double seconds) => After(charge, celsius, seconds).Central.Copper.LostM * 1e6;
 
-    private static PadDamage After(SolderCharge charge, double celsius, double seconds)
+    private static PadDamage After(MoltenContact charge, double celsius, double seconds)
     {
         DamageModel model = DamageBench.Model("B");
         return model.After(

@@ -16,7 +16,7 @@ public class SolderDensityTests(ITestOutputHelper output)
     public void Added_specific_volumes_meet_listed_densities()
     {
         AlloyShelf shelf = AlloyShelf.Load(DataRoot.BesideProgram);
-        foreach (IReadOnlyDictionary<string, string> row in ReferenceTable.Read("solder-density.csv").Rows)
+        foreach (IReadOnlyDictionary<string, string> row in ReferenceTable.Read("solder-density.csv"))
         {
             double listed = double.Parse(row["density_kg_m3"], CultureInfo.InvariantCulture);
             DesignationReading.Accepted alloy = Assert.IsType<DesignationReading.Accepted>(AlloyDesignation.Read(row["designation"]));

@@ -41,8 +41,8 @@ internal static class SampleJobs
         new JobEvent.PadRegistered(new PadId("TP9"), "landing pad by F1"),
         new JobEvent.PadStateSeen(Pad1, PadState.Loose, "corner up"),
         new JobEvent.PadStateSeen(new PadId("2"), PadState.Sound, null),
-        new JobEvent.PriorHeatStated([], PriorHeat.Touched, null),
-        new JobEvent.PriorHeatStated([Pad1], PriorHeat.Scorched, "brown ring"),
+        new JobEvent.PriorHeatStated([], PriorCondition.Touched, null),
+        new JobEvent.PriorHeatStated([Pad1], PriorCondition.Scorched, "brown ring"),
         new JobEvent.PlanAccepted(new AcceptedPlan(
             "Sn42Bi58", Mass.FromMilligrams(4.1), Temperature.FromDegreesCelsius(320), Temperature.FromDegreesCelsius(100), null, null, Duration.FromSeconds(6), Duration.FromSeconds(9), 3, "no lead")),
         new JobEvent.PlanAccepted(new AcceptedPlan(
@@ -56,9 +56,9 @@ internal static class SampleJobs
                 Start,
                 Duration.FromSeconds(6.25),
                 [
-                    new PadExposure(Pad1, true, true, InterfaceSeries.Simulated(Ramp(60))),
-                    new PadExposure(new PadId("4"), false, null, InterfaceSeries.Measured(new TemperatureHistory([0, 0.1, 1 / 3.0], [25, Math.PI, 217.3]))),
-                    new PadExposure(new PadId("5"), false, false, null),
+                    new HeatedPad(Pad1, true, true, InterfaceSeries.Simulated(Ramp(60))),
+                    new HeatedPad(new PadId("4"), false, null, InterfaceSeries.Measured(new TemperatureHistory([0, 0.1, 1 / 3.0], [25, Math.PI, 217.3]))),
+                    new HeatedPad(new PadId("5"), false, false, null),
                 ],
                 new AddedSolder("Sn42Bi58", Mass.FromMilligrams(3.9)),
                 "Sn60Bi35Ag3",
@@ -115,7 +115,7 @@ internal static class SampleJobs
             [new ToolSetting.Iron("iron-90w", Temperature.FromDegreesCelsius(350))],
             Start.AddSeconds(seconds),
             Duration.FromSeconds(seconds),
-            [new PadExposure(Pad1, true, true, series)]),
+            [new HeatedPad(Pad1, true, true, series)]),
         null);
 
     /// <summary>A heating curve sampled ten times a second, as a simulation gives it.</summary>

@@ -8,12 +8,18 @@ internal sealed class BasinSet(EquilibriumKernel kernel)
 {
     private List<Basin> _basins = [];
 
+    private const double Hopeless = 0.5;
+
     internal IReadOnlyList<Basin> All => _basins;
+
+    /// <summary>Temperature [K] of the last search from every start.</summary>
+    internal double KelvinOfLastSearch { get; private set; } = double.PositiveInfinity;
 
     /// <summary>Finds all basins afresh.</summary>
     internal void Renew(double kelvin, ReadOnlySpan<double> potentials, double hopeless = double.PositiveInfinity)
     {
         kernel.Surfaces.SetTemperature(kelvin);
+        KelvinOfLastSearch = kelvin;
         _basins = [];
         foreach (PhaseModel model in kernel.System.Models)
         {
@@ -57,6 +63,4 @@ internal sealed class BasinSet(EquilibriumKernel kernel)
 
         return deepest;
     }
-
-    private const double Hopeless = 0.5;
 }

@@ -10,8 +10,9 @@ internal sealed class CoolingPath
     private const double LargestStepKelvin = 15;
     private const double SmallestStepKelvin = 1e-5;
     private const double LiquidPerStep = 0.1;
-    private const double TopKelvin = 1690;
     private const int MostSteps = 800;
+    private const double SolidStepKelvin = 40;
+    private const int MostSolidSteps = 60;
 
     private readonly EquilibriumKernel _kernel;
     private readonly double[] _overall;
@@ -19,6 +20,7 @@ internal sealed class CoolingPath
     private readonly CoolingStep _step;
     private readonly List<Assemblage> _states = [];
     private readonly List<Formation> _formations = [];
+    private double _lowestKelvin;
 
     internal CoolingPath(EquilibriumKernel kernel, double[] overall)
     {
@@ -39,6 +41,7 @@ internal sealed class CoolingPath
     /// <returns>Null when all is well; otherwise why not, as a clause.</returns>
     internal string? Follow(double lowestKelvin)
     {
+        _lowestKelvin = lowestKelvin;
         if (Begin() is { } problem)
         {
             return problem;
@@ -48,10 +51,12 @@ internal sealed class CoolingPath
         for (int count = 0; count < MostSteps; count++)
         {
             Assemblage current = _states[^1];
-            if (current.LiquidAmount <= 0)
+            if (current.LiquidAmount <= 0 && !LiquidReturns())
             {
                 return null;
             }
+
+            current = _states[^1];
 
             if (current.Kelvin <= lowestKelvin)
             {
@@ -72,7 +77,7 @@ internal sealed class CoolingPath
                 case CoolingStepOutcome.Changed(Assemblage before, Assemblage after, var joining):
                     Add(before, after, joining);
                     _basins.Renew(after.Kelvin, after.Potentials, 1);
-                    step = Math.Min(step, FirstStepKelvin);
+                    step = FirstStepKelvin;
                     break;
                 default:
                     step *= 0.25;
@@ -95,30 +100,60 @@ internal sealed class CoolingPath
 
     private string? Begin()
     {
-        LiquidusSearch liquidus = new(_kernel);
-        if (liquidus.Find(_overall, _basins) is not { } first)
+        switch (new LiquidusSearch(_kernel).Begin(_overall, _basins))
         {
-            return "the liquidus search did not converge";
+            case PathStart.AtLiquidus(Assemblage liquid, PhaseState solid):
+                Add(liquid, Reaction.Join(liquid, solid), solid);
+                return null;
+            case PathStart.AtTop(Assemblage liquid):
+                _states.Add(liquid);
+                return null;
+            case PathStart.Failed(string reason):
+                return reason;
+            default:
+                throw new System.Diagnostics.UnreachableException();
+        }
+    }
+
+    /// <summary>
+    /// Some solids melt again on further cooling, because what they hold in solution no longer fits (retrograde solubility, such as
+    /// lead in silver). The solid is followed down in coarse steps; when liquid comes back, the path goes on from there.
+    /// </summary>
+    private bool LiquidReturns()
+    {
+        Assemblage current = _states[^1];
+        double step = SolidStepKelvin;
+        for (int count = 0; count < MostSolidSteps && current.Kelvin > _lowestKelvin; count++)
+        {
+            _basins.Renew(current.Kelvin, current.Potentials, 1);
+            switch (_step.Take(current, Math.Max(current.Kelvin - step, _lowestKelvin)))
+            {
+                case CoolingStepOutcome.Reached(Assemblage state):
+                    current = state;
+                    step = SolidStepKelvin;
+                    break;
+                case CoolingStepOutcome.Changed(Assemblage before, Assemblage after, var joining):
+                    if (joining is { Model.IsLiquid: true })
+                    {
+                        Add(before, after, joining);
+                        return true;
+                    }
+
+                    current = after;
+                    step = SolidStepKelvin;
+                    break;
+                default:
+                    step *= 0.2;
+                    if (step < 1e-3)
+                    {
+                        return false;
+                    }
+
+                    break;
+            }
         }
 
-        if (_basins.Deepest(1e-8) is null)
-        {
-            PhaseState solid = first.Phases[^1];
-            first.Phases.RemoveAt(1);
-            Add(first, Reaction.Join(first, solid), solid);
-            return null;
-        }
-
-        // The liquid itself is not stable there: start from the top, where it is.
-        Assemblage top = liquidus.Liquid(_overall, TopKelvin);
-        _basins.Renew(TopKelvin, top.Potentials);
-        if (_basins.Deepest(1e-8) is not null)
-        {
-            return "the liquid is not one phase at the highest temperature of the data";
-        }
-
-        _states.Add(top);
-        return null;
+        return false;
     }
 
     private void Add(Assemblage before, Assemblage after, PhaseState? joining)

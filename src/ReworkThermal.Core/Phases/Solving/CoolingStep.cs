@@ -12,6 +12,10 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
     /// <summary>Amounts above minus this are zero within rounding [mol].</summary>
     private const double AmountTolerance = 1e-12;
 
+    /// <summary>Step [K] small enough to believe that a phase without amount vanishes at once.</summary>
+    private const double ImmediateKelvin = 1e-4;
+
+    private const double SearchEveryKelvin = 10;
     private const int MostCorrections = 8;
 
     /// <summary>Steps down from an equilibrium.</summary>
@@ -26,12 +30,18 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
             return new CoolingStepOutcome.Failed();
         }
 
-        basins.Follow(target, trial.Potentials);
+        Look(trial);
         List<Basin> forming = [.. basins.All.Where(b => b.Height < -FormTolerance)];
         List<int> vanishing = [.. Enumerable.Range(0, trial.Phases.Count).Where(i => trial.Phases[i].Amount < -AmountTolerance)];
         if (forming.Count == 0 && vanishing.Count == 0)
         {
             return new CoolingStepOutcome.Reached(trial);
+        }
+
+        // A phase that has no amount yet may seem to vanish at once when the step jumps over its whole range: a smaller step tells.
+        if (from.Kelvin - target > ImmediateKelvin && vanishing.Exists(i => from.Phases[i].Amount <= AmountTolerance))
+        {
+            return new CoolingStepOutcome.Failed();
         }
 
         Event? first = null;
@@ -63,6 +73,22 @@ internal sealed class CoolingStep(EquilibriumKernel kernel, double[] overall, Ba
         }
 
         return first is null || !Sound(first) ? new CoolingStepOutcome.Failed() : Finish(first);
+    }
+
+    /// <summary>
+    /// Brings the basins to a plane: as a rule by following them, every few kelvin afresh from every start, because a new minimum can
+    /// open without a trace in those followed so far.
+    /// </summary>
+    private void Look(Assemblage trial)
+    {
+        if (basins.KelvinOfLastSearch - trial.Kelvin < SearchEveryKelvin)
+        {
+            basins.Follow(trial.Kelvin, trial.Potentials);
+        }
+        else
+        {
+            basins.Renew(trial.Kelvin, trial.Potentials, 1);
+        }
     }
 
     private static CoolingStepOutcome Finish(Event change)

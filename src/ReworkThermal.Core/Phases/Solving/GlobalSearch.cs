@@ -20,11 +20,17 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
     /// <summary>The basis is near enough to try Newton's method when nothing lies deeper than this [R T].</summary>
     private const double WorthRefining = 0.02;
 
+    /// <summary>Nothing lies deeper than this under a settled basis [R T].</summary>
+    private const double Settled = 1e-7;
+
     /// <summary>Minima that stay above this height are not refined [R T].</summary>
     private const double HopelessHeight = 0.5;
 
-    /// <summary>Basis compositions of one phase nearer than this are one phase.</summary>
-    private const double MergeDistance = 0.03;
+    /// <summary>
+    /// Basis compositions of one phase nearer than this are taken for one phase; when Newton's method does not accept the result, the
+    /// next larger distance is tried. (The last one merges all.)
+    /// </summary>
+    private static readonly double[] _mergeDistances = [0.03, 0.2, 1.01];
 
     /// <summary>Finds the equilibrium.</summary>
     /// <param name="overall">Mole fractions, all above zero.</param>
@@ -52,10 +58,23 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
                 }
             }
 
-            if ((deepest > -WorthRefining || round % RefineEvery == RefineEvery - 1)
-                && Refine(basis, overall, kelvin, out depth) is { } assemblage)
+            if (deepest < -WorthRefining && round % RefineEvery != RefineEvery - 1)
             {
-                return assemblage;
+                continue;
+            }
+
+            // A settled basis may still hold a scrap of a phase that only touches the plane: try without the scarcest, too.
+            int leaveOut = deepest > -Settled ? 2 : 0;
+            foreach (double distance in _mergeDistances)
+            {
+                for (int left = 0; left <= leaveOut; left++)
+                {
+                    List<PhaseState> phases = [.. basis.Merge(distance).OrderByDescending(p => p.Amount).SkipLast(left)];
+                    if (phases.Count > 0 && Refine(phases, basis.Potentials, overall, kelvin, out depth) is { } assemblage)
+                    {
+                        return assemblage;
+                    }
+                }
             }
         }
 
@@ -69,10 +88,10 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
         return Math.Max(0, -(Deepest(assemblage.Potentials)?.Height ?? 0)) * surfaces.ThermalEnergy;
     }
 
-    private Assemblage? Refine(HullBasis basis, double[] overall, double kelvin, out double depth)
+    private Assemblage? Refine(List<PhaseState> phases, double[] potentials, double[] overall, double kelvin, out double depth)
     {
         depth = double.PositiveInfinity;
-        Assemblage assemblage = new(kelvin, basis.Merge(MergeDistance), (double[])basis.Potentials.Clone());
+        Assemblage assemblage = new(kelvin, phases, (double[])potentials.Clone());
         for (int attempt = 0; attempt < MostRefinements; attempt++)
         {
             if (!solver.TrySolve(assemblage, overall))

@@ -7,7 +7,9 @@ namespace ReworkThermal.Core.Phases.Solving;
 internal sealed class LiquidusSearch(EquilibriumKernel kernel)
 {
     private const int MostIterations = 80;
+    private const int PatientIterations = 25;
     private const double Start = 700;
+    private const double TopKelvin = 1690;
 
     /// <summary>Finds the liquidus of a homogeneous liquid.</summary>
     /// <param name="overall">Mole fractions, all above zero.</param>
@@ -38,13 +40,15 @@ internal sealed class LiquidusSearch(EquilibriumKernel kernel)
 
             double change = Math.Abs(next - kelvin) / kelvin;
             kelvin = Math.Clamp(next, Math.Max(0.7 * kelvin, 200), Math.Min(1.4 * kelvin, 3000));
-            if (change < 1e-10 && !renew)
+            // At the melting point of an element the published functions jump by some 0.01 J/mol, so that no exact root may exist.
+            double settled = iteration < PatientIterations ? 1e-10 : 3e-6;
+            if (change < settled && !renew)
             {
                 renew = true;
                 continue;
             }
 
-            if (change < 1e-9 && renew)
+            if (change < 10 * settled && renew)
             {
                 liquid.Phases.Add(new PhaseState(first.Model, first.Y, 0));
                 return liquid;
@@ -55,6 +59,34 @@ internal sealed class LiquidusSearch(EquilibriumKernel kernel)
 
         return null;
     }
+
+    /// <summary>
+    /// Where to start on the way down: at the liquidus, or at the top of the data when the liquid itself separates in two there.
+    /// </summary>
+    /// <param name="overall">Mole fractions, all above zero.</param>
+    /// <param name="basins">Receives every basin at the start.</param>
+    internal PathStart Begin(double[] overall, BasinSet basins)
+    {
+        if (Find(overall, basins) is not { } first)
+        {
+            return new PathStart.Failed("the liquidus search did not converge");
+        }
+
+        if (!SeparatesInTwo(basins))
+        {
+            PhaseState solid = first.Phases[^1];
+            first.Phases.RemoveAt(first.Phases.Count - 1);
+            return new PathStart.AtLiquidus(first, solid);
+        }
+
+        Assemblage top = Liquid(overall, TopKelvin);
+        basins.Renew(TopKelvin, top.Potentials);
+        return SeparatesInTwo(basins)
+            ? new PathStart.Failed("the liquid is not one phase at the highest temperature of the data")
+            : new PathStart.AtTop(top);
+    }
+
+    private static bool SeparatesInTwo(BasinSet basins) => basins.All.Any(b => b.Model.IsLiquid && b.Height < -5e-8);
 
     /// <summary>The liquid alone at a temperature, with its chemical potentials.</summary>
     internal Assemblage Liquid(double[] overall, double kelvin, double[]? slopes = null)

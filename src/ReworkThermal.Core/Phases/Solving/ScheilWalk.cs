@@ -45,24 +45,29 @@ internal sealed class ScheilWalk
     /// <returns>Null when all is well; otherwise why not, as a clause.</returns>
     internal string? Follow(double lowestKelvin, double negligible)
     {
-        LiquidusSearch liquidus = new(_kernel);
-        if (liquidus.Find(_overall, _basins) is not { } current)
+        Assemblage current;
+        switch (new LiquidusSearch(_kernel).Begin(_overall, _basins))
         {
-            return "the liquidus search did not converge";
+            case PathStart.AtLiquidus(Assemblage liquid, PhaseState solid):
+                Record(liquid.Kelvin);
+                liquid.Phases.Add(solid);
+                if (Joined(liquid) is not { } begun)
+                {
+                    return null;
+                }
+
+                current = begun;
+                break;
+            case PathStart.AtTop(Assemblage liquid):
+                Record(liquid.Kelvin);
+                current = liquid;
+                break;
+            case PathStart.Failed(string reason):
+                return reason;
+            default:
+                throw new System.Diagnostics.UnreachableException();
         }
 
-        if (_basins.Deepest(1e-8) is not null)
-        {
-            return "the liquid separates in two before it freezes, which this path does not follow";
-        }
-
-        Record(current.Kelvin);
-        if (Joined(current) is not { } begun)
-        {
-            return null;
-        }
-
-        current = begun;
         double step = FirstStepKelvin;
         for (int count = 0; count < MostSteps; count++)
         {
@@ -90,7 +95,7 @@ internal sealed class ScheilWalk
                     Assemblage next = SetAside(before);
                     if (joining is null)
                     {
-                        next.Phases.RemoveAll(p => !p.Model.IsLiquid && Vanished(before, p));
+                        next.Phases.RemoveAll(p => Vanished(before, p));
                     }
                     else
                     {
@@ -106,7 +111,7 @@ internal sealed class ScheilWalk
 
                     current = next;
                     _basins.Renew(current.Kelvin, current.Potentials, 1);
-                    step = Math.Min(step, FirstStepKelvin);
+                    step = FirstStepKelvin;
                     break;
                 case CoolingStepOutcome.Changed:
                     step *= 0.5;
@@ -123,8 +128,13 @@ internal sealed class ScheilWalk
                     return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"no equilibrium was found just below {current.Kelvin - 273.15:0.0} °C");
                 }
 
+                if (restarted.LiquidAmount <= 0)
+                {
+                    return null;
+                }
+
                 current = restarted;
-                step = FirstStepKelvin / 10;
+                step = FirstStepKelvin;
             }
         }
 
@@ -206,11 +216,15 @@ internal sealed class ScheilWalk
     private static bool Vanished(Assemblage before, PhaseState phase) =>
         before.Phases.Exists(p => p.Model == phase.Model && p.Amount <= 0 && SiteFractions.Distance(p.Y, phase.Y) == 0);
 
+    /// <summary>
+    /// Where the liquid freezes within less than the smallest step (a reaction that only traces keep from being at one temperature),
+    /// the equilibrium a hair lower is taken as it is.
+    /// </summary>
     private Assemblage? Restart(Assemblage current)
     {
-        foreach (double drop in (ReadOnlySpan<double>)[1e-4, 1e-2, 0.2])
+        foreach (double drop in (ReadOnlySpan<double>)[1e-5, 1e-3, 1e-2, 0.1])
         {
-            if (_kernel.Global.Find(_liquid, current.Kelvin - drop, out _) is { LiquidAmount: > 0 } found)
+            if (_kernel.Global.Find(_liquid, current.Kelvin - drop, out _) is { } found)
             {
                 _basins.Renew(found.Kelvin, found.Potentials, 1);
                 return SetAside(found);

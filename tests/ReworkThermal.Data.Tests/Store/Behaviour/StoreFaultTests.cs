@@ -90,6 +90,24 @@ public sealed class StoreFaultTests(ITestOutputHelper output) : IDisposable
     }
 
     [Fact]
+    public void A_store_held_for_too_long_is_named_busy_and_works_again_afterwards()
+    {
+        JobId job = NewJob();
+        using SqliteJobStore store = SqliteJobStore.Open(StorePath, StoreSchema.Steps, patienceSeconds: 1);
+        JobDesk desk = SampleJobs.Desk(store);
+        using (SqliteJobStore other = SqliteJobStore.Open(StorePath))
+        {
+            using SqliteTransaction held = other.Connection.BeginTransaction(deferred: false);
+            JobStoreException problem = Assert.Throws<JobStoreException>(() => desk.Record(job, SampleJobs.Touch(1)));
+            Assert.Equal(StoreTrouble.Busy, problem.Trouble);
+            Assert.DoesNotContain("locked", problem.Message, StringComparison.OrdinalIgnoreCase);
+            Assert.Equal(2, store.Read(job).Count);
+        }
+
+        _ = Assert.IsType<RecordOutcome.Recorded>(desk.Record(job, SampleJobs.Touch(1)));
+    }
+
+    [Fact]
     public void Several_that_make_the_same_new_store_at_once_all_succeed()
     {
         Parallel.For(0, 8, _ => SqliteJobStore.Open(StorePath).Dispose());
@@ -177,6 +195,7 @@ public sealed class StoreFaultTests(ITestOutputHelper output) : IDisposable
         JobStoreException problem = Assert.Throws<JobStoreException>(() => store.Read(job));
         Assert.Equal(StoreTrouble.Damaged, problem.Trouble);
         Assert.Contains("entry 1 does not match its checksum", problem.Message, StringComparison.Ordinal);
+        Assert.Equal(problem.Message, Assert.Single(store.Examine().Problems));
     }
 
     [Fact]
@@ -202,6 +221,14 @@ public sealed class StoreFaultTests(ITestOutputHelper output) : IDisposable
         FillStore(3);
         OtherDatabase("pragma user_version = 99");
         RefusedUntouched(StoreTrouble.Newer, "newer version");
+    }
+
+    [Fact]
+    public void Looking_at_a_store_that_is_not_there_makes_none()
+    {
+        JobStoreException problem = Assert.Throws<JobStoreException>(() => SqliteJobStore.OpenExisting(StorePath));
+        Assert.Equal(StoreTrouble.Unreadable, problem.Trouble);
+        Assert.Empty(Directory.GetFiles(_folder.Root));
     }
 
     [Fact]

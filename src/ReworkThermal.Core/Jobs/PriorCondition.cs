@@ -1,7 +1,7 @@
 namespace ReworkThermal.Core.Jobs;
 
 /// <summary>What is assumed about heat a pad had before it arrived; stated by a person from what they see.</summary>
-public enum PriorHeat
+public enum PriorCondition
 {
     /// <summary>Assembly only: no sign of later work.</summary>
     Sound,

@@ -10,7 +10,7 @@ namespace ReworkThermal.Core.Damage;
 /// <param name="FreshCopper">Copper in the charge when it was added [kg/kg]; null when it is the charge of the exposure before,
 /// with the copper it has taken up since. Every wick-and-refill is a fresh charge.</param>
 /// <param name="Motion">How the solder moves.</param>
-public sealed record SolderCharge(
+public sealed record MoltenContact(
     ICopperSolubility Solubility,
     Temperature MoltenAbove,
     Density LiquidDensity,

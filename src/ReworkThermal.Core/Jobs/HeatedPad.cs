@@ -8,7 +8,7 @@ namespace ReworkThermal.Core.Jobs;
 /// Temperature at the interface of pad and laminate, or null when none could be had: the touch counts all the same and must be
 /// simulated when it is judged.
 /// </param>
-public sealed record PadExposure(PadId Pad, bool Touched, bool? Melted, InterfaceSeries? Series)
+public sealed record HeatedPad(PadId Pad, bool Touched, bool? Melted, InterfaceSeries? Series)
 {
     /// <summary>Whether the joint may have changed electrically.</summary>
     public bool Disturbed => Touched || Melted == true;

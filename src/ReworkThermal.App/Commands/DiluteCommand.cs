@@ -1,0 +1,162 @@
+using System.CommandLine;
+using ReworkThermal.App.Rendering;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Reports;
+using ReworkThermal.Data.Requests;
+using UnitsNet;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>The command <c>dilute</c>: what an added alloy does to the solder of a joint, and how much of it is needed.</summary>
+internal static class DiluteCommand
+{
+    private const string UsualSolder = "Sn96.5Ag3Cu0.5";
+
+    private const double UsualWireMm = 0.8;
+
+    private const double MostShare = 0.9;
+
+    /// <summary>Defines the command.</summary>
+    internal static Command Define(Shell shell, Option<bool> json)
+    {
+        Option<string> joint = new("--joint") { Description = HelpText.Joint, HelpName = "name", Required = true };
+        Option<string?> board = new("--board") { Description = HelpText.Board, HelpName = "name" };
+        Option<string?> solder = new("--solder") { Description = HelpText.Solder, HelpName = "composition" };
+        Option<string?> with = new("--with") { Description = HelpText.With, HelpName = "alloy" };
+        Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, MostShare, string.Empty);
+        Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
+        Option<double?> wire = Numbers.Option("--wire", HelpText.Wire, 0.2, 3, "mm");
+        Option<bool> leadFree = new("--lead-free") { Description = HelpText.LeadFree };
+        Command command = new("dilute", HelpText.Dilute) { joint, board, solder, with, ratio, target, wire, leadFree };
+        command.SetAction(parse => Front.Show(
+            Answer(shell, new DilutionWish(
+                parse.GetRequiredValue(joint),
+                parse.GetValue(board),
+                parse.GetValue(solder),
+                parse.GetValue(with),
+                parse.GetValue(ratio),
+                parse.GetValue(target),
+                parse.GetValue(wire),
+                parse.GetValue(leadFree))),
+            parse.GetValue(json),
+            shell));
+        return command;
+    }
+
+    private static Reply Answer(Shell shell, DilutionWish wish)
+    {
+        if (wish.Ratio is null == wish.TargetFlow is null)
+        {
+            return new Reply.Misused(Refusals.RatioOrTarget);
+        }
+
+        MeltingShelf shelf = new(shell.Data);
+        Workshop workshop = Workshop.Load(shell.Data);
+        List<string> notes = [];
+        if (wish.Solder is null)
+        {
+            notes.Add(Assumptions.Solder(UsualSolder));
+        }
+
+        return (shelf.Alloys.Find(wish.Solder ?? UsualSolder), AlloysFor(wish, shelf), JointChoice.Find(wish.Joint, wish.Board, workshop.Profiles)) switch
+        {
+            (DesignationReading.Refused refused, _, _) => new Reply.Misused(refused.Reason),
+            (_, null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
+            (_, _, JointChoice.Refused refused) => new Reply.Misused(refused.Reason),
+            (DesignationReading.Accepted solder, { } alloys, JointChoice.Chosen joint) => Answer(
+                shell,
+                wish,
+                alloys,
+                joint.Joint.Name,
+                JointSolder.ChargeIn(joint.Joint, joint.Board.StackUp.Thickness, solder.Fractions, shelf.Alloys.Properties),
+                shelf,
+                workshop,
+                [.. notes, .. solder.Notes, .. joint.Notes, Assumptions.Filled]),
+            _ => throw new InvalidOperationException("unknown kind of reading"),
+        };
+    }
+
+    private static Reply Answer(
+        Shell shell,
+        DilutionWish wish,
+        IReadOnlyList<Alloy> alloys,
+        string joint,
+        SolderCharge charge,
+        MeltingShelf shelf,
+        Workshop workshop,
+        IReadOnlyList<string> notes)
+    {
+        Length diameter = Length.FromMillimeters(wish.WireMm ?? UsualWireMm);
+        SolderProperties properties = shelf.Alloys.Properties;
+        DilutionReporting reporting = new(new MeltReporting(shelf.Engine, properties), alloy => alloy.Forms.Contains("wire", StringComparer.Ordinal)
+            ? new SolderWire(diameter, properties.SolidDensity(alloy.Fractions), workshop.Wire.FluxShare.Central, workshop.Wire.FluxDensity.Central)
+            : null);
+        (IReadOnlyList<DilutionChoice> choices, IReadOnlyList<ExcludedAlloy> excluded) = Choose(shell, wish, alloys, charge, shelf);
+        IReadOnlyList<string> sources = [.. choices.SelectMany(c => shelf.SourcesFor(c.Mix.Fractions)).Distinct(StringComparer.Ordinal)];
+        DilutionReport report = new(
+            joint,
+            charge.Fractions,
+            charge.Amount,
+            [.. choices.Select(c => reporting.Line(c, []))],
+            DilutionReporting.LeftOut(excluded),
+            [.. notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
+            sources);
+        DilutionView view = new(report, single: wish.With is not null && choices.Count == 1);
+        return choices.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
+    }
+
+    private static (IReadOnlyList<DilutionChoice> Choices, IReadOnlyList<ExcludedAlloy> Excluded) Choose(
+        Shell shell,
+        DilutionWish wish,
+        IReadOnlyList<Alloy> alloys,
+        SolderCharge charge,
+        MeltingShelf shelf)
+    {
+        DilutionSearch search = new(shelf.Engine);
+        if (wish.TargetFlow is { } target)
+        {
+            DilutionRanking ranking = search.Rank(
+                new DilutionQuestion(charge, alloys, Temperature.FromDegreesCelsius(target), wish.LeadFreeOnly, Ratio.FromDecimalFractions(MostShare)),
+                shell.Cancellation);
+            return (ranking.Choices, ranking.Excluded);
+        }
+
+        List<DilutionChoice> choices = [];
+        List<ExcludedAlloy> excluded = [];
+        foreach (Alloy alloy in alloys)
+        {
+            shell.Cancellation.ThrowIfCancellationRequested();
+            if (wish.LeadFreeOnly && !alloy.IsLeadFree)
+            {
+                excluded.Add(new ExcludedAlloy(alloy.Name, DilutionWords.HasLead));
+                continue;
+            }
+
+            switch (search.Mix(charge, alloy, Ratio.FromDecimalFractions(wish.Ratio!.Value)))
+            {
+                case DilutionOutcome.Mixed mixed:
+                    choices.Add(mixed.Choice);
+                    break;
+                case DilutionOutcome.Failed failed:
+                    excluded.Add(new ExcludedAlloy(alloy.Name, failed.Reason));
+                    break;
+            }
+        }
+
+        return ([.. choices.OrderBy(c => c.Melting.Flow.Kelvins)], excluded);
+    }
+
+    private static IReadOnlyList<Alloy>? AlloysFor(DilutionWish wish, MeltingShelf shelf)
+    {
+        if (wish.With is null)
+        {
+            return shelf.Alloys.Dilutions;
+        }
+
+        Alloy? known = shelf.Alloys.Dilutions.Concat(shelf.Alloys.Solders)
+            .FirstOrDefault(a => string.Equals(a.Name, wish.With, StringComparison.OrdinalIgnoreCase));
+        return known is null ? null : [known];
+    }
+}

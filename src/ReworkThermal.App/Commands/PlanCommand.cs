@@ -1,0 +1,54 @@
+using System.CommandLine;
+using ReworkThermal.App.Rendering;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Reports;
+using ReworkThermal.Data;
+using ReworkThermal.Data.Requests;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>The command <c>plan REQUEST.toml</c>: the main job.</summary>
+internal static class PlanCommand
+{
+    /// <summary>Defines the command.</summary>
+    internal static Command Define(Shell shell, Option<bool> json)
+    {
+        Argument<string> path = new("request") { Description = HelpText.Request };
+        Command command = new("plan", HelpText.Plan) { path };
+        command.SetAction(parse => Front.Show(Answer(shell, parse.GetRequiredValue(path)), parse.GetValue(json), shell));
+        return command;
+    }
+
+    private static Reply Answer(Shell shell, string path)
+    {
+        Workshop workshop = Workshop.Load(shell.Data);
+        PlanRequest request = PlanRequestFile.Read(path, workshop);
+        if (request.Site.Joint is not ThroughJoint)
+        {
+            return new Reply.Unusable(Refusals.InFile(path, Refusals.PlanNeedsThrough(request.JointName)));
+        }
+
+        MeltingShelf shelf = new(shell.Data);
+        PlanOutcome outcome;
+        using (ProgressLine progress = new(shell))
+        {
+            outcome = new PlanSearch(shelf.Engine, shelf.Alloys.Properties, workshop.Limits).Search(request, progress, shell.Cancellation);
+        }
+
+        PlanView view = new(PlanReporting.Of(request, outcome, SourcesFor(shell, shelf, request, outcome)));
+        return outcome is PlanOutcome.Planned ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
+    }
+
+    private static IReadOnlyList<string> SourcesFor(Shell shell, MeltingShelf shelf, PlanRequest request, PlanOutcome outcome)
+    {
+        IEnumerable<string> melting = outcome is PlanOutcome.Planned planned
+            ? planned.Plans.SelectMany(p => shelf.SourcesFor(p.Melting.Composition))
+            : shelf.SourcesFor(request.BaseSolder.Fractions);
+        IEnumerable<string> bench = Citations.Of(
+            Directory.EnumerateFiles(shell.Data.Profiles, "*.toml", SearchOption.AllDirectories).Order(StringComparer.Ordinal),
+            Bibliography.Load(Path.Combine(shell.Data.Profiles, "sources.toml")));
+        return [.. melting.Concat(bench).Distinct(StringComparer.Ordinal)];
+    }
+}

@@ -1,0 +1,97 @@
+using System.Text.Json;
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Rendering;
+
+/// <summary>One plan as JSON.</summary>
+internal static class PlanJson
+{
+    /// <summary>Writes the members of a plan; the settings and times at the top are those of the first pass.</summary>
+    /// <param name="json">Where to write.</param>
+    /// <param name="plan">The plan.</param>
+    internal static void WriteMembers(Utf8JsonWriter json, PlanLine plan)
+    {
+        json.Text("kind", plan.Kind);
+        json.Text("alloy", plan.Alloy);
+        json.Number("ratio", plan.Share, 5);
+        json.Number("added_mass_mg", plan.AddedMass.Milligrams, 2);
+        json.Number("wire_length_mm", plan.WireLength?.Millimeters, 2);
+        json.Number("flow_c", plan.Flow.DegreesCelsius, 2);
+        json.Number("uncertainty_k", plan.Uncertainty.Kelvins, 2);
+        json.Number("iron_set_c", plan.First.IronSetting?.DegreesCelsius, 0);
+        json.Number("preheat_c", plan.First.Preheater is null ? null : plan.First.Board.DegreesCelsius, 1);
+        json.WriteNull("air_set_c");
+        json.WriteNull("air_flow_lpm");
+        json.Number("dwell_s", plan.First.Dwell.Seconds, 2);
+        json.Number("stop_s", plan.First.Stop.Seconds, 2);
+        json.WriteNumber("passes", plan.Passes);
+        json.Number("budget_share", plan.BudgetShare.Central, 6);
+        json.Text("binding_limit", plan.BindingLimit);
+        json.Number("time_to_flow_s", plan.First.TimeToFlow.Seconds, 3);
+        json.Number("time_to_flow_p10_s", plan.TimeToFlowSpread?.P10.Seconds, 3);
+        json.Number("time_to_flow_p50_s", plan.TimeToFlowSpread?.P50.Seconds, 3);
+        json.Number("time_to_flow_p90_s", plan.TimeToFlowSpread?.P90.Seconds, 3);
+        WriteTouch(json, "first_pass", plan.First);
+        WriteTouch(json, "refit", plan.Refit);
+        WriteFinal(json, plan.Final);
+        WriteSpread(json, "budget_share_range", plan.BudgetShare);
+        WriteSpread(json, "laminate_share_range", plan.LaminateShare);
+        WriteGauges(json, plan.Gauges);
+        json.Text("budget_reason", plan.BudgetReason);
+        json.Sentences("cautions", plan.Cautions);
+    }
+
+    private static void WriteTouch(Utf8JsonWriter json, string name, TouchLine touch)
+    {
+        json.WriteStartObject(name);
+        json.Text("iron", touch.Iron);
+        json.Number("iron_set_c", touch.IronSetting?.DegreesCelsius, 0);
+        json.Text("preheater", touch.Preheater);
+        json.Number("board_c", touch.Board.DegreesCelsius, 1);
+        json.Number("time_to_flow_s", touch.TimeToFlow.Seconds, 3);
+        json.Number("dwell_s", touch.Dwell.Seconds, 2);
+        json.Number("stop_s", touch.Stop.Seconds, 2);
+        json.Text("stop_reason", touch.StopReason);
+        json.Number("pad_peak_c", touch.PadPeak.DegreesCelsius, 1);
+        json.WriteEndObject();
+    }
+
+    private static void WriteFinal(Utf8JsonWriter json, FinalJointLine final)
+    {
+        json.WriteStartObject("final_joint");
+        MeltView.WriteFractions(json, "mass_fractions", final.Composition);
+        json.Number("solidus_c", final.Solidus.DegreesCelsius, 2);
+        json.Number("scheil_end_c", final.ScheilEnd.DegreesCelsius, 2);
+        json.Number("liquid_fraction_at_100c", final.LiquidFractionAt100C, 6);
+        json.Number("liquid_fraction_at_140c", final.LiquidFractionAt140C, 6);
+        json.WriteBoolean("clean", final.IsClean);
+        json.WriteEndObject();
+    }
+
+    private static void WriteGauges(Utf8JsonWriter json, IReadOnlyList<GaugeLine> gauges)
+    {
+        json.WriteStartArray("gauges");
+        foreach (GaugeLine gauge in gauges)
+        {
+            json.WriteStartObject();
+            json.Text("name", gauge.Name);
+            WriteSpread(json, "before", gauge.Before);
+            WriteSpread(json, "after", gauge.After);
+            json.Text("support", gauge.Support);
+            json.Text("reason", gauge.Reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteSpread(Utf8JsonWriter json, string name, Spread spread)
+    {
+        json.WriteStartObject(name);
+        json.Number("low", spread.Low, 6);
+        json.Number("central", spread.Central, 6);
+        json.Number("high", spread.High, 6);
+        json.WriteEndObject();
+    }
+}

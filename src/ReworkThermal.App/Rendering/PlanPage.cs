@@ -1,0 +1,83 @@
+using System.Globalization;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Rendering;
+
+/// <summary>One plan as text.</summary>
+internal static class PlanPage
+{
+    /// <summary>Writes a plan.</summary>
+    /// <param name="page">Where to write.</param>
+    /// <param name="number">Its number in the answer, from 1.</param>
+    /// <param name="plan">The plan.</param>
+    internal static void Write(Page page, int number, PlanLine plan)
+    {
+        page.Heading(PlanWords.PlanHeading(number, plan.Kind));
+        List<IReadOnlyList<string>> rows =
+        [
+            [PlanWords.Add, AddedOf(plan)],
+            [PlanWords.MixFlow, PlanWords.WithUncertainty(Numerals.Celsius(plan.Flow, 0), Numerals.Kelvin(plan.Uncertainty.Kelvins, 0))],
+            .. Touch(PlanWords.FirstPass, plan.First),
+            [PlanWords.Passes, plan.Passes.ToString(CultureInfo.InvariantCulture)],
+            .. Touch(PlanWords.Refit, plan.Refit),
+            [PlanWords.FinalJoint, FinalOf(plan.Final)],
+            [PlanWords.BudgetShare, RangeOf(plan.BudgetShare)],
+            [PlanWords.LaminateShare, RangeOf(plan.LaminateShare)],
+            [PlanWords.BindingLimit, plan.BindingLimit],
+        ];
+        if (plan.TimeToFlowSpread is { } spread)
+        {
+            rows.Insert(3, [PlanWords.TimeToFlow, PlanWords.Sampled(Numerals.Seconds(spread.P50), Numerals.Seconds(spread.P10), Numerals.Seconds(spread.P90))]);
+        }
+
+        page.Table(["", ""], rows);
+        page.Blank();
+        page.Table(PlanWords.GaugeColumns, [.. plan.Gauges.Select(g => (IReadOnlyList<string>)
+        [
+            g.Name,
+            Numerals.Percent(g.Before.Central),
+            Numerals.Percent(g.After.Central),
+            PlanWords.FromTo(Numerals.Percent(g.After.Low), Numerals.Percent(g.After.High)),
+            g.Support,
+        ])]);
+        page.Paragraph(plan.BudgetReason);
+    }
+
+    private static string AddedOf(PlanLine plan)
+    {
+        if (plan.Alloy is not { } alloy)
+        {
+            return PlanWords.Nothing;
+        }
+
+        string amount = PlanWords.Amount(Numerals.Milligrams(plan.AddedMass), alloy, Numerals.Percent(plan.Share));
+        return plan.WireLength is { } wire ? PlanWords.AsWire(amount, Numerals.Millimetres(wire)) : amount;
+    }
+
+    private static IEnumerable<IReadOnlyList<string>> Touch(string name, TouchLine touch)
+    {
+        string iron = touch is { Iron: { } tip, IronSetting: { } set } ? PlanWords.IronAt(tip, Numerals.Celsius(set, 0)) : PlanWords.NotUsed;
+        string heat = touch.Preheater is { } preheater
+            ? PlanWords.PreheatAt(preheater, Numerals.Celsius(touch.Board, 0))
+            : PlanWords.NoPreheat;
+        yield return [name, PlanWords.Tools(iron, heat)];
+        yield return
+        [
+            string.Empty,
+            PlanWords.Times(Numerals.Seconds(touch.TimeToFlow), Numerals.Seconds(touch.Dwell), Numerals.Seconds(touch.Stop), touch.StopReason),
+        ];
+        yield return [string.Empty, PlanWords.PadPeak(Numerals.Celsius(touch.PadPeak, 0))];
+    }
+
+    private static string FinalOf(FinalJointLine final) => PlanWords.FinalIs(
+        final.Composition.ToString(),
+        Numerals.Celsius(final.Solidus, 0),
+        Numerals.Celsius(final.ScheilEnd, 0),
+        Numerals.Percent(final.LiquidFractionAt100C),
+        final.IsClean);
+
+    private static string RangeOf(Spread spread) =>
+        PlanWords.Range(Numerals.Percent(spread.Central), Numerals.Percent(spread.Low), Numerals.Percent(spread.High));
+}

@@ -1,0 +1,13 @@
+namespace ReworkThermal.App.Wording;
+
+/// <summary>Sentences about what was assumed because it was not said.</summary>
+internal static class Assumptions
+{
+    internal static string OnlyBoard(string board) => $"The joint is on the board '{board}', the only one at hand that it fits; --board names another.";
+
+    internal static string Solder(string solder) => $"The joint holds {solder}, a common lead-free solder; --solder names another.";
+
+    internal static string Filled => "The joint is filled through, with hollow fillets on both sides.";
+
+    internal static string Wire(string diameter, string flux) => $"Wire lengths are for {diameter} wire with {flux} flux; --wire names another diameter.";
+}

@@ -1,0 +1,17 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>What came of a heat-flow run.</summary>
+public abstract record HeatOutcome
+{
+    private HeatOutcome()
+    {
+    }
+
+    /// <summary>The run reached its end.</summary>
+    /// <param name="Run">Its results.</param>
+    public sealed record Completed(HeatRun Run) : HeatOutcome;
+
+    /// <summary>No step, however short, could be solved from some time on.</summary>
+    /// <param name="Reason">One sentence with the time.</param>
+    public sealed record NotConverged(string Reason) : HeatOutcome;
+}

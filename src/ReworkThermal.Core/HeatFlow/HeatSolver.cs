@@ -1,0 +1,105 @@
+using System.Globalization;
+
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>
+/// Solves heat-flow problems. Start reading this room here: a problem (<see cref="PosedProblem"/>, or a joint on its board) becomes a
+/// <see cref="CellGrid"/> of materials, a <see cref="ThermalSystem"/> of rate equations, and a <see cref="TransientEngine"/> that
+/// marches it; a <see cref="RunRecorder"/> keeps what is asked for.
+/// </summary>
+public static class HeatSolver
+{
+    /// <summary>Solves a problem posed by hand.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="settings">How fine; null for the defaults.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <returns>The run, or why there is none. A steady problem has one sample.</returns>
+    /// <exception cref="ArgumentException">The problem cannot be: a rule in one sentence.</exception>
+    public static HeatOutcome Solve(PosedProblem problem, SolverSettings? settings = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        settings ??= new SolverSettings();
+        return Solve(problem, settings, PosedCompiler.Compile(problem, settings), cancellation);
+    }
+
+    /// <summary>Solves a joint on its board with what the tools do to it.</summary>
+    /// <param name="problem">The problem.</param>
+    /// <param name="settings">How fine; null for the defaults.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <returns>The run, or why there is none.</returns>
+    /// <exception cref="ArgumentException">The times of the touches cannot be.</exception>
+    public static HeatOutcome Solve(JointProblem problem, SolverSettings? settings = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(problem);
+        problem.Check();
+        settings ??= new SolverSettings();
+        List<TipSource> tips = [.. problem.Touches.Select(t => t.Tip).OfType<TipSource>()];
+        HeatOutcome outcome = new JointRunner(problem, tips, settings).Run(cancellation);
+        if (!settings.EstimateMeshError || outcome is not HeatOutcome.Completed coarse)
+        {
+            return outcome;
+        }
+
+        HeatOutcome doubled = new JointRunner(problem, tips, settings with { Refinement = settings.Refinement * 2 }).Run(cancellation);
+        return doubled is HeatOutcome.Completed fine ? new HeatOutcome.Completed(MeshError.Stated(coarse.Run, fine.Run)) : doubled;
+    }
+
+    /// <summary>Solves with a system that the caller made, for example with a source.</summary>
+    internal static HeatOutcome Solve(PosedProblem problem, SolverSettings settings, ThermalSystem system, CancellationToken cancellation)
+    {
+        List<Probe> probes = [.. problem.Probes.Select(p => new Probe.Point(p.Name, p.Radius.Meters, p.Height.Meters))];
+        RunRecorder recorder = new(system, probes, SolderWatch.OfMelting(system.Grid));
+        double span = problem.Stages.Sum(s => s.Span.Seconds);
+        TransientEngine engine = new(system, settings.ControlFor(span), problem.Steady ? null : recorder);
+        recorder.ChannelWatts = engine.Solver.ChannelWatts;
+        PosedCompiler.Apply(system, problem.Stages[0].Patches);
+        engine.Start(StartOf(problem, system.Grid));
+        if (problem.Steady)
+        {
+            if (!engine.Settle())
+            {
+                return new HeatOutcome.NotConverged("the steady state was not found; at least one face must exchange heat with something of a known temperature");
+            }
+
+            recorder.Take(0, engine.BodyTemperaturesK);
+            recorder.Commit();
+            return new HeatOutcome.Completed(RunReport.Make(system, engine, recorder, probes));
+        }
+
+        double end = 0;
+        for (int s = 0; s < problem.Stages.Count; s++)
+        {
+            if (s > 0)
+            {
+                PosedCompiler.Apply(system, problem.Stages[s].Patches);
+                engine.Restart(settings.ControlFor(problem.Stages[s].Span.Seconds).FirstStepS);
+            }
+
+            end += problem.Stages[s].Span.Seconds;
+            if (!engine.AdvanceTo(end, cancellation))
+            {
+                return Stuck(engine);
+            }
+        }
+
+        return new HeatOutcome.Completed(RunReport.Make(system, engine, recorder, probes));
+    }
+
+    internal static HeatOutcome Stuck(TransientEngine engine) => new HeatOutcome.NotConverged(string.Create(
+        CultureInfo.InvariantCulture,
+        $"from {engine.TimeS:0.######} s on no time step, however short, could be solved; check the materials for extreme values"));
+
+    private static Func<int, double> StartOf(PosedProblem problem, CellGrid grid)
+    {
+        double[] kelvin = new double[grid.Count];
+        for (int i = 0; i < grid.Radial.Count; i++)
+        {
+            for (int j = 0; j < grid.Axial.Count; j++)
+            {
+                kelvin[grid.Index(i, j)] = PosedCompiler.StartAt(problem, grid.Radial.Centres[i], grid.Axial.Centres[j]);
+            }
+        }
+
+        return p => kelvin[p];
+    }
+}

@@ -1,0 +1,105 @@
+using System.Globalization;
+using ReworkThermal.Core.Boards;
+
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>Adds to a run what only a joint has: when it flowed, how the neighbours fared, what was assumed.</summary>
+internal static class JointReport
+{
+    private static readonly string[] _assumptions =
+    [
+        "The joint stands in the middle of a round board of the same area; legs, holes and pads that are not round have the same area, fillets the same volume.",
+        "Signal layers carry no heat along the board (published boards: only continuous planes do); they count with their heat capacity.",
+        "Solder has one density, solid and liquid; it conducts like a mixture of both while it melts, and does not stream.",
+        "The tip is two halves of its heat capacity joined by the shaft's resistance; its controller goes from off to full power within 2 K.",
+    ];
+
+    private static readonly string[] _caveats =
+    [
+        "No published measurement of the conductance of a tip on a molten joint was found; it moves the result as much as a plane does.",
+        "No measured joint temperature against time for hand soldering of a multilayer hole was found: the model is checked against exact solutions and other programs, not against a bench.",
+        "The laminate's specific heat above its glass transition is an estimate.",
+    ];
+
+    internal static HeatRun Make(JointProblem problem, JointRunner runner, HeatRun run)
+    {
+        List<string> assumptions = [.. _assumptions];
+        if (problem.Preheat is { } heat)
+        {
+            assumptions.AddRange(heat.Assumptions);
+        }
+
+        return run with
+        {
+            Flow = Flow(problem, run),
+            Neighbours = [.. problem.Site.Neighbours.Select(n => Judge(n, run))],
+            Assumptions = assumptions,
+            Caveats = _caveats,
+        };
+    }
+
+    private static FlowReport Flow(JointProblem problem, HeatRun run)
+    {
+        TemperatureHistory coldest = run.Probes[ProbeNames.ColdestSolder];
+        double wanted = problem.FlowTemperature.DegreesCelsius + problem.Superheat.Kelvins;
+        double? reached = FirstAbove(coldest, wanted);
+        if (reached is { } moment)
+        {
+            Touch? during = problem.Touches.LastOrDefault(t => t.Start.Seconds <= moment + 1e-9);
+            reached = moment - (during?.Start.Seconds ?? 0);
+        }
+
+        return new FlowReport(problem.FlowTemperature.DegreesCelsius, problem.Superheat.Kelvins, reached, coldest.PeakCelsius);
+    }
+
+    private static double? FirstAbove(TemperatureHistory history, double celsius)
+    {
+        ReadOnlySpan<double> t = history.Seconds;
+        ReadOnlySpan<double> value = history.Celsius;
+        if (value[0] >= celsius)
+        {
+            return t[0];
+        }
+
+        for (int i = 1; i < t.Length; i++)
+        {
+            if (value[i] >= celsius)
+            {
+                return t[i - 1] + ((t[i] - t[i - 1]) * (celsius - value[i - 1]) / (value[i] - value[i - 1]));
+            }
+        }
+
+        return null;
+    }
+
+    private static NeighbourReport Judge(Neighbour neighbour, HeatRun run)
+    {
+        TemperatureHistory near = run.Probes[ProbeNames.Neighbour(neighbour.Name)];
+        TemperatureHistory far = run.Probes[ProbeNames.NeighbourFarEdge(neighbour.Name)];
+        double difference = 0;
+        double rate = 0;
+        for (int i = 0; i < near.Seconds.Length; i++)
+        {
+            difference = Math.Max(difference, Math.Abs(near.Celsius[i] - far.Celsius[i]));
+            rate = i == 0 ? 0 : Math.Max(rate, (near.Celsius[i] - near.Celsius[i - 1]) / (near.Seconds[i] - near.Seconds[i - 1]));
+        }
+
+        List<string> warnings = [];
+        Warn(warnings, near.PeakCelsius, neighbour.MostTemperature?.Low.DegreesCelsius, neighbour.MostTemperature?.Central.DegreesCelsius, neighbour.Name, "reaches", "°C");
+        Warn(warnings, difference, neighbour.MostDifference?.Low.Kelvins, neighbour.MostDifference?.Central.Kelvins, neighbour.Name, "has a difference over its length of", "K");
+        Warn(warnings, rate, neighbour.MostRate?.Low.DegreesCelsiusPerSecond, neighbour.MostRate?.Central.DegreesCelsiusPerSecond, neighbour.Name, "is heated at", "K/s");
+        return new NeighbourReport(neighbour.Name, near.PeakCelsius, difference, rate, warnings);
+    }
+
+    private static void Warn(List<string> warnings, double value, double? low, double? central, string name, string verb, string unit)
+    {
+        if (central is { } limit && value > limit)
+        {
+            warnings.Add(string.Create(CultureInfo.InvariantCulture, $"{name} {verb} {value:0.#} {unit}, above its limit of {limit:0.#} {unit}"));
+        }
+        else if (low is { } least && value > least)
+        {
+            warnings.Add(string.Create(CultureInfo.InvariantCulture, $"{name} {verb} {value:0.#} {unit}, within the doubtful range of its limit ({least:0.#} to {central:0.#} {unit})"));
+        }
+    }
+}

@@ -1,0 +1,75 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>Faces and centres of the cells along one direction [m].</summary>
+internal sealed class MeshAxis
+{
+    internal MeshAxis(ReadOnlySpan<double> faces)
+    {
+        Faces = faces.ToArray();
+        Centres = new double[Faces.Length - 1];
+        for (int i = 0; i < Centres.Length; i++)
+        {
+            Centres[i] = (Faces[i] + Faces[i + 1]) / 2;
+        }
+    }
+
+    /// <summary>Face positions, rising; one more than cells.</summary>
+    internal double[] Faces { get; }
+
+    /// <summary>Midpoints between faces.</summary>
+    internal double[] Centres { get; }
+
+    /// <summary>Number of cells.</summary>
+    internal int Count => Centres.Length;
+
+    /// <summary>Width of a cell.</summary>
+    internal double Width(int cell) => Faces[cell + 1] - Faces[cell];
+
+    /// <summary>Cell that holds a position; the nearest end cell beyond the ends.</summary>
+    internal int CellAt(double position)
+    {
+        int found = Array.BinarySearch(Faces, position);
+        int cell = found >= 0 ? found : ~found - 1;
+        return Math.Clamp(cell, 0, Count - 1);
+    }
+
+    /// <summary>
+    /// Splits the stretches between breakpoints into cells: near <paramref name="focus"/> at most <paramref name="fine"/> wide, away
+    /// from it each cell wider than the one before by the factor <paramref name="growth"/>.
+    /// </summary>
+    internal static MeshAxis Graded(IReadOnlyList<double> breaks, double focus, double fine, double growth)
+    {
+        List<double> faces = [breaks[0]];
+        for (int s = 0; s + 1 < breaks.Count; s++)
+        {
+            double from = breaks[s];
+            double to = breaks[s + 1];
+            double first = WidthAt(Math.Max(from, focus), focus, fine, growth);
+            double last = WidthAt(Math.Max(to, focus), focus, fine, growth);
+            int cells = Math.Max(1, (int)Math.Ceiling(2 * (to - from) / (first + last)));
+            double ratio = cells > 1 && from >= focus ? Math.Pow(last / first, 1.0 / (cells - 1)) : 1;
+            AddCells(faces, from, to, cells, ratio);
+        }
+
+        return new MeshAxis([.. faces]);
+    }
+
+    /// <summary>Adds the faces of cells whose widths grow by a constant ratio.</summary>
+    internal static void AddCells(List<double> faces, double from, double to, int cells, double ratio)
+    {
+        double sum = Math.Abs(ratio - 1) < 1e-9 ? cells : (Math.Pow(ratio, cells) - 1) / (ratio - 1);
+        double width = (to - from) / sum;
+        double position = from;
+        for (int c = 0; c < cells - 1; c++)
+        {
+            position += width;
+            width *= ratio;
+            faces.Add(position);
+        }
+
+        faces.Add(to);
+    }
+
+    private static double WidthAt(double position, double focus, double fine, double growth) =>
+        fine + ((position - focus) * (growth - 1));
+}

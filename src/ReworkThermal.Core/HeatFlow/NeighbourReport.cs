@@ -1,0 +1,9 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>A neighbour against its limits.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="PeakCelsius">Highest temperature at its near edge [°C].</param>
+/// <param name="PeakDifferenceK">Largest difference over its extent [K].</param>
+/// <param name="PeakRateKPerS">Fastest heating of its near edge [K/s].</param>
+/// <param name="Warnings">Limits that were passed, one sentence each; empty when it is safe.</param>
+public sealed record NeighbourReport(string Name, double PeakCelsius, double PeakDifferenceK, double PeakRateKPerS, IReadOnlyList<string> Warnings);

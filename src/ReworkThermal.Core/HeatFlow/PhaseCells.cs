@@ -1,0 +1,154 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>The cells whose enthalpy is not a straight line: solder that melts, laminate that passes its glass transition.</summary>
+internal sealed class PhaseCells
+{
+    private readonly ConductionNetwork _network;
+    private readonly int[] _cells;
+    private readonly int[] _slotOf;
+    private readonly double[] _volume;
+    private readonly double[] _extraHeat;
+    private readonly CaloricTable[] _tables;
+    private readonly ThermalMaterial[] _materials;
+    private readonly double[] _conductivity;
+    private readonly double[] _heat;
+    private readonly double[] _liquid;
+    private readonly List<PhaseFace> _faces = [];
+
+    internal PhaseCells(CellGrid grid, ConductionNetwork network)
+    {
+        _network = network;
+        List<int> cells = [];
+        List<double> volume = [];
+        for (int i = grid.Radial.Count - 1; i >= 0; i--)
+        {
+            for (int j = 0; j < grid.Axial.Count; j++)
+            {
+                if (grid.MaterialAt(i, j)?.Table is not null)
+                {
+                    cells.Add(grid.Index(i, j));
+                    volume.Add(grid.Volume(i, j));
+                }
+            }
+        }
+
+        _cells = [.. cells];
+        _volume = [.. volume];
+        _extraHeat = [.. cells.Select(p => grid.ExtraHeat[p])];
+        _materials = [.. cells.Select(p => grid.MaterialAt(p)!)];
+        _tables = [.. _materials.Select(m => m.Table!)];
+        _conductivity = [.. _materials.Select(m => m.AxialConductivity)];
+        _heat = new double[_cells.Length];
+        _liquid = new double[_cells.Length];
+        _slotOf = new int[grid.Count];
+        _slotOf.AsSpan().Fill(-1);
+        for (int s = 0; s < _cells.Length; s++)
+        {
+            _slotOf[_cells[s]] = s;
+            _heat[s] = network.LeastHeat[_cells[s]];
+        }
+    }
+
+    /// <summary>Number of such cells.</summary>
+    internal int Count => _cells.Length;
+
+    /// <summary>Positions of the cells in the vectors.</summary>
+    internal ReadOnlySpan<int> Cells => _cells;
+
+    /// <summary>Heat capacity dH/dT of each cell at the last update [J/K].</summary>
+    internal ReadOnlySpan<double> Heat => _heat;
+
+    /// <summary>Whether a cell melts, rather than passing a glass transition.</summary>
+    internal bool Melts(int slot) => _materials[slot].Melts;
+
+    /// <summary>Liquid fraction of a cell at the last update; 0 for cells that do not melt.</summary>
+    internal double LiquidOf(int cell) => _slotOf[cell] >= 0 ? _liquid[_slotOf[cell]] : 0;
+
+    /// <summary>Conductivity of a cell that melts over that of its solid.</summary>
+    internal double ConductivityShare(int cell) => _conductivity[_slotOf[cell]] / _materials[_slotOf[cell]].AxialConductivity;
+
+    internal void AddFace(PhaseFace face) => _faces.Add(face);
+
+    /// <summary>Temperatures, slopes, liquid fractions and conductances from enthalpies.</summary>
+    internal void Update(double[] enthalpy)
+    {
+        bool moved = false;
+        double[] temperature = _network.TemperatureK;
+        for (int s = 0; s < _cells.Length; s++)
+        {
+            int p = _cells[s];
+            CaloricTable table = _tables[s];
+            double value;
+            int piece;
+            if (_extraHeat[s] > 0)
+            {
+                value = WithoutExtra(s, enthalpy[p]);
+                piece = table.PieceAt(value);
+            }
+            else
+            {
+                value = enthalpy[p] / _volume[s];
+                piece = table.PieceAt(value);
+            }
+
+            temperature[_network.Lead + p] = table.TemperatureAt(value, piece);
+            _heat[s] = (table.Slope(piece) * _volume[s]) + _extraHeat[s];
+            if (_materials[s].Melts)
+            {
+                double liquid = table.LiquidAt(value, piece);
+                if (liquid != _liquid[s])
+                {
+                    _liquid[s] = liquid;
+                    _conductivity[s] = _materials[s].AxialConductivity + (liquid * (_materials[s].LiquidConductivity - _materials[s].AxialConductivity));
+                    moved = true;
+                }
+            }
+        }
+
+        if (moved)
+        {
+            UpdateFaces();
+        }
+    }
+
+    /// <summary>Enthalpies from temperatures.</summary>
+    internal void EnthalpiesAt(double[] enthalpy)
+    {
+        for (int s = 0; s < _cells.Length; s++)
+        {
+            double kelvin = _network.TemperatureK[_network.Lead + _cells[s]];
+            enthalpy[_cells[s]] = (_volume[s] * _tables[s].EnthalpyAt(kelvin)) + (_extraHeat[s] * (kelvin - ConductionNetwork.ReferenceK));
+        }
+    }
+
+    private void UpdateFaces()
+    {
+        foreach (PhaseFace face in _faces)
+        {
+            double ka = _slotOf[face.CellA] >= 0 && Melts(_slotOf[face.CellA]) ? _conductivity[_slotOf[face.CellA]] : face.SolidA;
+            double kb = _slotOf[face.CellB] >= 0 && Melts(_slotOf[face.CellB]) ? _conductivity[_slotOf[face.CellB]] : face.SolidB;
+            face.Target[face.Place] = 1 / ((face.GeometryA / ka) + (face.GeometryB / kb) + face.Contact);
+        }
+    }
+
+    // A cell with a lumped heat on top: volume h(T) + extra (T - reference) = enthalpy, solved piece by piece (monotone).
+    private double WithoutExtra(int slot, double enthalpy)
+    {
+        CaloricTable table = _tables[slot];
+        double value = enthalpy / _volume[slot];
+        for (int round = 0; round < 50; round++)
+        {
+            int piece = table.PieceAt(value);
+            double kelvin = table.TemperatureAt(value, piece);
+            double miss = (_volume[slot] * value) + (_extraHeat[slot] * (kelvin - ConductionNetwork.ReferenceK)) - enthalpy;
+            double step = miss / (_volume[slot] + (_extraHeat[slot] / table.Slope(piece)));
+            value -= step;
+            if (Math.Abs(step) <= 1e-12 * Math.Abs(value))
+            {
+                break;
+            }
+        }
+
+        return value;
+    }
+}

@@ -1,0 +1,42 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>Puts the results of a march together.</summary>
+internal static class RunReport
+{
+    internal static HeatRun Make(ThermalSystem system, TransientEngine engine, RunRecorder recorder, IReadOnlyList<Probe> probes)
+    {
+        Dictionary<string, TemperatureHistory> histories = new(StringComparer.Ordinal);
+        for (int i = 0; i < probes.Count; i++)
+        {
+            histories[probes[i].Name] = recorder.History(i);
+        }
+
+        Dictionary<string, IReadOnlyList<double>> watts = new(StringComparer.Ordinal);
+        Dictionary<string, double> joules = new(StringComparer.Ordinal);
+        for (int c = 0; c < system.Channels.Count; c++)
+        {
+            watts[system.Channels[c]] = recorder.Watts(c);
+            joules[system.Channels[c]] = engine.Ledger.Joules[c];
+        }
+
+        return new HeatRun
+        {
+            Seconds = recorder.Times(),
+            Probes = histories,
+            LiquidShare = recorder.LiquidShares(),
+            FlowedShare = recorder.FlowedShares(),
+            Watts = watts,
+            Energy = new EnergyReport(joules, engine.Ledger.StoredJ, engine.Ledger.BalanceError),
+            Mesh = new MeshReport(
+                system.Grid.Radial.Count,
+                system.Grid.Axial.Count,
+                engine.Steps,
+                engine.Rejections,
+                engine.Solver.WholeFactorisations + engine.Solver.TailFactorisations,
+                engine.Solver.Solves,
+                null),
+            Assumptions = [],
+            Caveats = [],
+        };
+    }
+}

@@ -1,0 +1,289 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>
+/// The outer surfaces of the cells and what acts on them. Each surface has its own temperature, found from the balance between the
+/// half cell behind it and everything in front of it (convection, radiation, imposed flux, a tool's face).
+/// </summary>
+internal sealed class SurfaceSet
+{
+    /// <summary>Stefan-Boltzmann constant [W/m2K4], CODATA 2018 (exact in the 2019 SI).</summary>
+    internal const double StefanBoltzmann = 5.670374419e-8;
+
+    private readonly CellGrid _grid;
+    private readonly List<Film> _films = [];
+    private readonly List<Film> _radiators = [];
+    private readonly List<Flux> _fluxes = [];
+    private readonly int[] _melting;
+
+    internal SurfaceSet(CellGrid grid)
+    {
+        _grid = grid;
+        List<Surface> surfaces = [];
+        for (int i = 0; i < grid.Radial.Count; i++)
+        {
+            AddHorizontal(surfaces, i, grid.TopCell(i), ThermalFace.Top);
+            AddHorizontal(surfaces, i, grid.BottomCell(i), ThermalFace.Bottom);
+        }
+
+        for (int j = 0; j < grid.Axial.Count; j++)
+        {
+            AddVertical(surfaces, grid.Radial.Count - 1, j, ThermalFace.Rim);
+            if (grid.Radial.Faces[0] > 0)
+            {
+                AddVertical(surfaces, 0, j, ThermalFace.Bore);
+            }
+        }
+
+        All = [.. surfaces];
+        Conductance = [.. surfaces.Select(s => s.Conductance)];
+        Cells = [.. surfaces.Select(s => s.Cell)];
+        TemperatureK = new double[All.Length];
+        Slope = new double[All.Length];
+        Stiffness = new double[All.Length];
+        ToolFilm = new double[All.Length];
+        _melting = [.. Enumerable.Range(0, All.Length).Where(i => grid.MaterialAt(Cells[i])!.Melts)];
+    }
+
+    /// <summary>All surfaces.</summary>
+    internal Surface[] All { get; }
+
+    /// <summary>Cell behind each surface.</summary>
+    internal int[] Cells { get; }
+
+    /// <summary>Conductance of the half cell behind each surface [W/K].</summary>
+    internal double[] Conductance { get; }
+
+    /// <summary>Surface temperatures at the last evaluation [K].</summary>
+    internal double[] TemperatureK { get; }
+
+    /// <summary>Size of the derivative of the heat flow into the cell with respect to its temperature [W/K].</summary>
+    internal double[] Slope { get; }
+
+    /// <summary>Half-cell conductance plus all films in front, at the last evaluation [W/K].</summary>
+    internal double[] Stiffness { get; }
+
+    /// <summary>Conductance to a tool's face [W/K], zero where it does not touch.</summary>
+    internal double[] ToolFilm { get; }
+
+    /// <summary>Takes everything away that acts on the surfaces.</summary>
+    internal void Clear()
+    {
+        _films.Clear();
+        _radiators.Clear();
+        _fluxes.Clear();
+        ToolFilm.AsSpan().Clear();
+    }
+
+    /// <summary>Adds convection over part of a face.</summary>
+    internal void AddConvection(ThermalFace face, double from, double to, Func<double, double> coefficient, TimeCourse gas, int channel)
+    {
+        double[] film = new double[All.Length];
+        Each(face, from, to, (s, area, at) => film[s] = coefficient(at) * area);
+        _films.Add(new Film(film, gas, channel));
+    }
+
+    /// <summary>Holds part of a face at a temperature.</summary>
+    internal void AddHeld(ThermalFace face, double from, double to, TimeCourse course, int channel)
+    {
+        const double muchLarger = 1e6;
+        double[] film = new double[All.Length];
+        Each(face, from, to, (s, area, _) => film[s] = muchLarger * Conductance[s] * area / All[s].Area);
+        _films.Add(new Film(film, course, channel));
+    }
+
+    /// <summary>Adds radiation over part of a face: q = exchange sigma (Ts^4 - T^4).</summary>
+    internal void AddRadiation(ThermalFace face, double from, double to, double exchange, TimeCourse surroundings, int channel)
+    {
+        double[] factor = new double[All.Length];
+        Each(face, from, to, (s, area, _) => factor[s] = exchange * StefanBoltzmann * area);
+        _radiators.Add(new Film(factor, surroundings, channel));
+    }
+
+    /// <summary>Adds an imposed flux over part of a face [W/m2].</summary>
+    internal void AddFlux(ThermalFace face, double from, double to, Func<double, double> flux, int channel)
+    {
+        double[] power = new double[All.Length];
+        Each(face, from, to, (s, area, at) => power[s] = flux(at) * area);
+        _fluxes.Add(new Flux(power, channel));
+    }
+
+    /// <summary>Puts a tool's face on a disc.</summary>
+    internal void Touch(ThermalFace face, double radiusM, double conductancePerArea)
+    {
+        ToolFilm.AsSpan().Clear();
+        Each(face, 0, radiusM, (s, area, _) => ToolFilm[s] = conductancePerArea * area);
+    }
+
+    /// <summary>Half-cell conductances of cells that melt, after a change of liquid fraction.</summary>
+    internal void Follow(PhaseCells phase)
+    {
+        foreach (int s in _melting)
+        {
+            Conductance[s] = All[s].Conductance * phase.ConductivityShare(Cells[s]);
+        }
+    }
+
+    /// <summary>Starts the surface temperatures from those of the cells.</summary>
+    internal void Reset(ReadOnlySpan<double> cellTemperatureK)
+    {
+        for (int s = 0; s < All.Length; s++)
+        {
+            TemperatureK[s] = cellTemperatureK[Cells[s]];
+        }
+    }
+
+    /// <summary>Adds the heat flows at a time to the rates of the cells.</summary>
+    /// <param name="seconds">Time [s].</param>
+    /// <param name="cellTemperatureK">Cell temperatures from cell 0 on.</param>
+    /// <param name="toolFaceK">Temperature of the touching tool's face.</param>
+    /// <param name="rates">Rates of the cells [W], added to.</param>
+    /// <param name="channelWatts">Heat flow into the body by channel [W], added to.</param>
+    /// <returns>Heat flow from the tool's face into the body [W].</returns>
+    internal double Evaluate(double seconds, ReadOnlySpan<double> cellTemperatureK, double toolFaceK, double[] rates, double[] channelWatts)
+    {
+        Span<double> gas = stackalloc double[_films.Count];
+        Span<double> walls = stackalloc double[_radiators.Count];
+        for (int f = 0; f < gas.Length; f++)
+        {
+            gas[f] = _films[f].Course.KelvinAt(seconds);
+        }
+
+        for (int f = 0; f < walls.Length; f++)
+        {
+            walls[f] = _radiators[f].Course.KelvinAt(seconds);
+        }
+
+        double fromTool = 0;
+        for (int s = 0; s < Cells.Length; s++)
+        {
+            double cell = cellTemperatureK[Cells[s]];
+            double surface = Balance(s, cell, toolFaceK, gas, walls);
+            TemperatureK[s] = surface;
+            rates[Cells[s]] += Conductance[s] * (surface - cell);
+            for (int f = 0; f < gas.Length; f++)
+            {
+                channelWatts[_films[f].Channel] += _films[f].Strength[s] * (gas[f] - surface);
+            }
+
+            for (int f = 0; f < walls.Length; f++)
+            {
+                channelWatts[_radiators[f].Channel] += _radiators[f].Strength[s] * (Fourth(walls[f]) - Fourth(surface));
+            }
+
+            foreach (Flux flux in _fluxes)
+            {
+                channelWatts[flux.Channel] += flux.Power[s];
+            }
+
+            fromTool += ToolFilm[s] * (toolFaceK - surface);
+        }
+
+        return fromTool;
+    }
+
+    // Surface temperature from its balance: linear in everything but radiation, for which Newton's method doubles the digits each round.
+    private double Balance(int s, double cell, double toolFace, ReadOnlySpan<double> gas, ReadOnlySpan<double> walls)
+    {
+        double stiffness = Conductance[s] + ToolFilm[s];
+        double supply = (Conductance[s] * cell) + (ToolFilm[s] * toolFace);
+        for (int f = 0; f < gas.Length; f++)
+        {
+            double film = _films[f].Strength[s];
+            stiffness += film;
+            supply += film * gas[f];
+        }
+
+        foreach (Flux flux in _fluxes)
+        {
+            supply += flux.Power[s];
+        }
+
+        double surface = TemperatureK[s];
+        double slope = stiffness;
+        if (walls.Length == 0)
+        {
+            surface = supply / stiffness;
+        }
+        else
+        {
+            for (int round = 0; round < 12; round++)
+            {
+                double miss = supply - (stiffness * surface);
+                slope = stiffness;
+                for (int f = 0; f < walls.Length; f++)
+                {
+                    double strength = _radiators[f].Strength[s];
+                    double square = surface * surface;
+                    miss += strength * (Fourth(walls[f]) - (square * square));
+                    slope += 4 * strength * square * surface;
+                }
+
+                double step = miss / slope;
+                surface += step;
+                if (Math.Abs(step) < 1e-9)
+                {
+                    break;
+                }
+            }
+        }
+
+        Stiffness[s] = slope;
+        Slope[s] = Conductance[s] * (slope - Conductance[s]) / slope;
+        return surface;
+    }
+
+    private static double Fourth(double kelvin) => kelvin * kelvin * kelvin * kelvin;
+
+    private void Each(ThermalFace face, double from, double to, Action<int, double, double> act)
+    {
+        for (int s = 0; s < All.Length; s++)
+        {
+            Surface surface = All[s];
+            double low = Math.Max(from, surface.From);
+            double high = Math.Min(to, surface.To);
+            if (surface.Face != face || high <= low)
+            {
+                continue;
+            }
+
+            bool flat = face is ThermalFace.Top or ThermalFace.Bottom;
+            double share = flat
+                ? ((high * high) - (low * low)) / ((surface.To * surface.To) - (surface.From * surface.From))
+                : (high - low) / (surface.To - surface.From);
+            act(s, surface.Area * share, (surface.From + surface.To) / 2);
+        }
+    }
+
+    private void AddHorizontal(List<Surface> surfaces, int radial, int axial, ThermalFace face)
+    {
+        if (axial < 0 || axial >= _grid.Axial.Count)
+        {
+            return;
+        }
+
+        double area = _grid.RingArea(radial);
+        double conductance = 2 * _grid.MaterialAt(radial, axial)!.AxialConductivity * area / _grid.Axial.Width(axial);
+        surfaces.Add(new Surface(face, _grid.Index(radial, axial), area, conductance, _grid.Radial.Faces[radial], _grid.Radial.Faces[radial + 1]));
+    }
+
+    private void AddVertical(List<Surface> surfaces, int radial, int axial, ThermalFace face)
+    {
+        if (_grid.MaterialAt(radial, axial) is not { } material)
+        {
+            return;
+        }
+
+        double edge = _grid.Radial.Faces[face == ThermalFace.Rim ? radial + 1 : radial];
+        double height = _grid.Axial.Width(axial);
+        double spread = Math.Abs(Math.Log(edge / _grid.Radial.Centres[radial]));
+        double conductance = 2 * Math.PI * height * material.RadialConductivity / spread;
+        surfaces.Add(new Surface(face, _grid.Index(radial, axial), 2 * Math.PI * edge * height, conductance, _grid.Axial.Faces[axial], _grid.Axial.Faces[axial + 1]));
+    }
+
+    /// <summary>One outer surface: its face, the cell behind it, area [m2], half-cell conductance [W/K] and the stretch it covers [m].</summary>
+    internal sealed record Surface(ThermalFace Face, int Cell, double Area, double Conductance, double From, double To);
+
+    private sealed record Film(double[] Strength, TimeCourse Course, int Channel);
+
+    private sealed record Flux(double[] Power, int Channel);
+}

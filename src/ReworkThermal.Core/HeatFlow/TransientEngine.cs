@@ -1,0 +1,329 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>
+/// Marches a thermal system through time with TR-BDF2: trapezoidal rule to an inner point, then the second backward difference;
+/// second order, L-stable (nothing rings at a melting front or at the start of a touch), one matrix for both stages.
+/// </summary>
+/// <remarks>
+/// Method: Bank et al., IEEE Trans. Electron Devices 32 (1985) 1992; error constant and embedded estimate: Hosea and Shampine,
+/// Applied Numerical Mathematics 20 (1996) 21-37. The local error is estimated from the third divided difference of temperature over
+/// the last step, the inner point and the new point; on a first step, from the embedded formula filtered by the stage matrix.
+/// Step lengths come from a ladder of ratio sqrt(2), so that the factored matrix serves many steps.
+/// </remarks>
+internal sealed class TransientEngine
+{
+    private const double Gamma = 2 - Sqrt2;
+    private const double StageWeight = Sqrt2 / 4;
+    private const double EndWeight = 1 - (Sqrt2 / 2);
+    private const double ErrorConstant = 0.04044;
+    private const double Sqrt2 = 1.4142135623730951;
+    private const double SafetyFactor = 0.9;
+    private const double ShortestStepS = 1e-10;
+
+    private readonly ThermalSystem _system;
+    private readonly ImplicitSolver _solver;
+    private readonly StepControl _control;
+    private readonly IStageObserver? _observer;
+    private readonly double[] _known;
+    private readonly double[] _bodyKnown;
+    private readonly double[] _watts0 = new double[16];
+    private readonly double[] _wattsInner = new double[16];
+    private readonly int _filled;
+    private StageState _before;
+    private StageState _now;
+    private readonly StageState _inner;
+    private StageState _next;
+    private int _level;
+    private bool _hasHistory;
+    private double _lastStep;
+
+    internal TransientEngine(ThermalSystem system, StepControl control, IStageObserver? observer)
+    {
+        _system = system;
+        _solver = new ImplicitSolver(system);
+        _control = control;
+        _observer = observer;
+        int length = system.Matrix.VectorLength;
+        _known = new double[length];
+        _bodyKnown = new double[system.Bodies.Length];
+        _before = new StageState(length, system.Bodies.Length);
+        _now = new StageState(length, system.Bodies.Length);
+        _inner = new StageState(length, system.Bodies.Length);
+        _next = new StageState(length, system.Bodies.Length);
+        for (int p = 0; p < system.Grid.Count; p++)
+        {
+            _filled += system.Grid.MaterialAt(p) is null ? 0 : 1;
+        }
+    }
+
+    /// <summary>Time reached [s].</summary>
+    internal double TimeS { get; private set; }
+
+    /// <summary>Steps taken.</summary>
+    internal int Steps { get; private set; }
+
+    /// <summary>Steps thrown away because their error was too large.</summary>
+    internal int Rejections { get; private set; }
+
+    /// <summary>Counts of the linear algebra.</summary>
+    internal ImplicitSolver Solver => _solver;
+
+    /// <summary>Where the heat came from.</summary>
+    internal HeatLedger Ledger { get; } = new();
+
+    /// <summary>Temperatures of the lumped bodies [K].</summary>
+    internal ReadOnlySpan<double> BodyTemperaturesK => _now.BodyK;
+
+    /// <summary>Starts from temperatures.</summary>
+    /// <param name="cellK">Temperature of a cell by its position in the vectors [K].</param>
+    internal void Start(Func<int, double> cellK)
+    {
+        StartQuietly(cellK);
+        Record();
+    }
+
+    /// <summary>Starts from temperatures without keeping a sample yet.</summary>
+    internal void StartQuietly(Func<int, double> cellK)
+    {
+        ConductionNetwork network = _system.Network;
+        for (int p = 0; p < _system.Grid.Count; p++)
+        {
+            network.TemperatureK[network.Lead + p] = cellK(p);
+        }
+
+        network.EnthalpiesAt(_now.Enthalpy);
+        for (int b = 0; b < _now.BodyK.Length; b++)
+        {
+            _now.BodyK[b] = _system.Bodies[b].TemperatureK;
+        }
+
+        _system.Surfaces.Reset(_system.CellTemperaturesK);
+        Ledger.Start(HeldJ(_now));
+        Restart(_control.FirstStepS);
+    }
+
+    /// <summary>Keeps a sample of the present state.</summary>
+    internal void Record()
+    {
+        _observer?.Take(TimeS, _now.BodyK);
+        _observer?.Commit();
+    }
+
+    /// <summary>Replaces the state by the one that does not change any more under the present boundary conditions.</summary>
+    /// <returns>Whether it was found.</returns>
+    internal bool Settle()
+    {
+        bool found = _solver.SolveSteady(TimeS, _now.Enthalpy, _now.BodyK, 1e-6);
+        Ledger.Start(HeldJ(_now));
+        Restart(_control.FirstStepS);
+        return found;
+    }
+
+    /// <summary>Sets the temperature of a lumped body, for example of a tip that was put on; the heat it brings is not booked as a flow.</summary>
+    internal void SetBody(int body, double kelvin)
+    {
+        Ledger.Rebase(_system.Bodies[body].HeatCapacity * (kelvin - _now.BodyK[body]));
+        _now.BodyK[body] = kelvin;
+    }
+
+    /// <summary>Tells that boundary conditions changed at the present time: starts with a short step and without history.</summary>
+    internal void Restart(double firstStepS)
+    {
+        _level = StepControl.LevelFor(firstStepS);
+        _hasHistory = false;
+        _solver.BoundariesChanged();
+        _system.Evaluate(TimeS, _now.Enthalpy, _now.BodyK, _solver.Rates, _solver.BodyRates, _solver.ChannelWatts);
+        Keep(_now);
+        _solver.ChannelWatts.AsSpan().CopyTo(_watts0);
+    }
+
+    /// <summary>Marches to a time.</summary>
+    /// <param name="endS">Time to reach [s].</param>
+    /// <param name="cancellation">Stops the march between steps.</param>
+    /// <returns>Whether it got there; false when no step however short converges.</returns>
+    /// <exception cref="OperationCanceledException">The march was cancelled.</exception>
+    internal bool AdvanceTo(double endS, CancellationToken cancellation)
+    {
+        while (endS - TimeS > 1e-12 * Math.Max(1, endS))
+        {
+            cancellation.ThrowIfCancellationRequested();
+            double left = endS - TimeS;
+            double step = Math.Min(StepControl.StepAt(_level), _control.LongestStepS);
+            step = step >= left * (1 - 1e-9) ? left : step > left / 2 ? left / 2 : step;
+            double error = TryStep(step);
+            if (error <= 1)
+            {
+                Accept(step, error);
+                continue;
+            }
+
+            Rejections++;
+            _observer?.Discard();
+            double factor = double.IsFinite(error) ? Math.Max(0.1, SafetyFactor * Math.Pow(error, -1.0 / 3)) : 0.25;
+            _level = Math.Min(StepControl.LevelFor(step) - 1, StepControl.LevelFor(step * factor));
+            if (step < ShortestStepS)
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    // Error of the step over its tolerance; infinite when a stage did not converge.
+    private double TryStep(double step)
+    {
+        double a = EndWeight * step;
+        double tolerance = _control.NewtonToleranceK;
+        int cells = _system.Grid.Count;
+        double reach = _hasHistory ? Gamma * step / _lastStep : 0;
+        for (int p = 0; p < cells; p++)
+        {
+            double held = _now.Enthalpy[p];
+            _known[p] = held + (a * _now.Rates[p]);
+            _inner.Enthalpy[p] = held + (reach * (held - _before.Enthalpy[p]));
+        }
+
+        for (int b = 0; b < _bodyKnown.Length; b++)
+        {
+            _bodyKnown[b] = (_system.Bodies[b].HeatCapacity * _now.BodyK[b]) + (a * _now.BodyRates[b]);
+            _inner.BodyK[b] = _now.BodyK[b];
+        }
+
+        if (!_solver.Solve(a, TimeS + (Gamma * step), _known, _bodyKnown, _inner.Enthalpy, _inner.BodyK, tolerance))
+        {
+            return double.PositiveInfinity;
+        }
+
+        Keep(_inner);
+        _solver.ChannelWatts.AsSpan().CopyTo(_wattsInner);
+        _observer?.Take(TimeS + (Gamma * step), _inner.BodyK);
+        double weight = StageWeight * step;
+        for (int p = 0; p < cells; p++)
+        {
+            double held = _now.Enthalpy[p];
+            _known[p] = held + (weight * (_now.Rates[p] + _inner.Rates[p]));
+            _next.Enthalpy[p] = held + ((_inner.Enthalpy[p] - held) / Gamma);
+        }
+
+        for (int b = 0; b < _bodyKnown.Length; b++)
+        {
+            _bodyKnown[b] = (_system.Bodies[b].HeatCapacity * _now.BodyK[b]) + (weight * (_now.BodyRates[b] + _inner.BodyRates[b]));
+            _next.BodyK[b] = _now.BodyK[b] + ((_inner.BodyK[b] - _now.BodyK[b]) / Gamma);
+        }
+
+        if (!_solver.Solve(a, TimeS + step, _known, _bodyKnown, _next.Enthalpy, _next.BodyK, tolerance))
+        {
+            return double.PositiveInfinity;
+        }
+
+        Keep(_next);
+        _observer?.Take(TimeS + step, _next.BodyK);
+        return (_hasHistory ? DifferenceError(step) : EmbeddedError(step)) / _control.ToleranceK;
+    }
+
+    private void Accept(double step, double error)
+    {
+        TimeS += step;
+        Steps++;
+        Ledger.Book(step, StageWeight, EndWeight, _watts0, _wattsInner, _solver.ChannelWatts, HeldJ(_next));
+        _solver.ChannelWatts.AsSpan().CopyTo(_watts0);
+        _observer?.Commit();
+        (_before, _now, _next) = (_now, _next, _before);
+        double factor = SafetyFactor * Math.Pow(Math.Max(error, 1e-9), -1.0 / 3);
+        int most = _hasHistory ? 2 : 4;
+        int rise = (int)Math.Floor(2 * Math.Log2(factor / 1.1));
+        int level = StepControl.LevelFor(step);
+        bool clipped = step < 0.999 * StepControl.StepAt(_level);
+        _level = rise >= 1 ? Math.Max(clipped ? _level : int.MinValue, level + Math.Min(rise, most))
+            : factor < 0.95 ? level - 1
+            : clipped ? _level : level;
+        _level = Math.Min(_level, StepControl.LevelFor(_control.LongestStepS) + 1);
+        _lastStep = step;
+        _hasHistory = true;
+    }
+
+    // Local error from the third divided difference over (last point, this point, inner point, next point), root mean square [K].
+    private double DifferenceError(double step)
+    {
+        double t0 = -_lastStep;
+        double t2 = Gamma * step;
+        double w0 = 1 / ((t0 - 0) * (t0 - t2) * (t0 - step));
+        double w1 = 1 / ((0 - t0) * (0 - t2) * (0 - step));
+        double w2 = 1 / ((t2 - t0) * t2 * (t2 - step));
+        double w3 = 1 / ((step - t0) * step * (step - t2));
+        double scale = 6 * ErrorConstant * step * step * step;
+        double sum = 0;
+        double[] a = _before.CellK;
+        double[] b = _now.CellK;
+        double[] c = _inner.CellK;
+        double[] d = _next.CellK;
+        for (int p = 0; p < _system.Grid.Count; p++)
+        {
+            double difference = (w0 * a[p]) + (w1 * b[p]) + (w2 * c[p]) + (w3 * d[p]);
+            sum += difference * difference;
+        }
+
+        for (int q = 0; q < _now.BodyK.Length; q++)
+        {
+            double difference = (w0 * _before.BodyK[q]) + (w1 * _now.BodyK[q]) + (w2 * _inner.BodyK[q]) + (w3 * _next.BodyK[q]);
+            sum += difference * difference;
+        }
+
+        return scale * Math.Sqrt(sum / (_filled + _now.BodyK.Length));
+    }
+
+    private double EmbeddedError(double step)
+    {
+        double scale = 2 * ErrorConstant / EndWeight;
+        for (int p = 0; p < _system.Grid.Count; p++)
+        {
+            _known[p] = scale * ((_now.Rates[p] / Gamma) - (_inner.Rates[p] / (Gamma * (1 - Gamma))) + (_next.Rates[p] / (1 - Gamma)));
+        }
+
+        _solver.Filter(_known);
+        double sum = 0;
+        for (int p = 0; p < _system.Grid.Count; p++)
+        {
+            sum += _known[p] * _known[p];
+        }
+
+        return Math.Sqrt(sum / _filled);
+    }
+
+    private void Keep(StageState state)
+    {
+        _solver.Rates.AsSpan().CopyTo(state.Rates);
+        _solver.BodyRates.AsSpan().CopyTo(state.BodyRates);
+        _system.CellTemperaturesK.CopyTo(state.CellK);
+    }
+
+    private double HeldJ(StageState state)
+    {
+        double sum = 0;
+        for (int p = 0; p < _system.Grid.Count; p++)
+        {
+            sum += state.Enthalpy[p];
+        }
+
+        for (int b = 0; b < state.BodyK.Length; b++)
+        {
+            sum += _system.Bodies[b].HeatCapacity * state.BodyK[b];
+        }
+
+        return sum;
+    }
+
+    private sealed class StageState(int length, int bodies)
+    {
+        internal double[] Enthalpy { get; } = new double[length];
+
+        internal double[] Rates { get; } = new double[length];
+
+        internal double[] CellK { get; } = new double[length];
+
+        internal double[] BodyK { get; } = new double[bodies];
+
+        internal double[] BodyRates { get; } = new double[bodies];
+    }
+}

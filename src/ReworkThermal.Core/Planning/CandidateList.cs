@@ -1,0 +1,82 @@
+using System.Globalization;
+
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>Every mix at every tool setting that could hold the limits, with what the job would take at least.</summary>
+internal sealed class CandidateList
+{
+    private readonly List<Candidate> _all;
+    private readonly double _lossPerMelt;
+
+    private CandidateList(List<Candidate> all, double lossPerMelt)
+    {
+        _all = all;
+        _lossPerMelt = lossPerMelt;
+    }
+
+    /// <summary>Makes the list from the bounds of every station.</summary>
+    internal static CandidateList Make(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, double laminatePerTouch)
+    {
+        List<Candidate> candidates = [];
+        foreach (MixOption mix in mixes.Diluted.Prepend(mixes.AsIs))
+        {
+            int passes = JobHeat.EstimatePasses(work, mix);
+            foreach (Station station in stations)
+            {
+                TouchPlan? first = TouchJudge.Judge(station.Bare, station.Setting, work.NeededC(mix.FlowC), work.Limits, laminatePerTouch);
+                if (first is null || RefitFor(station, stations) is not { } refit)
+                {
+                    continue;
+                }
+
+                JobCost cost = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms);
+                candidates.Add(new Candidate(mix, station with { Refit = refit }, cost));
+            }
+        }
+
+        return new CandidateList(candidates, work.Damage.Parameters.Adhesion.LossPerMelt.Central);
+    }
+
+    /// <summary>Candidates of a kind, most promising first.</summary>
+    internal IReadOnlyList<Candidate> For(PlanKind kind) =>
+    [
+        .. _all.Where(c => Fits(c, kind))
+            .OrderBy(c => c.Cost.RankFor(kind, _lossPerMelt))
+            .ThenBy(c => c.Station.Setting.Set.Kelvins)
+            .ThenBy(c => c.Mix.Name, StringComparer.Ordinal),
+    ];
+
+    /// <summary>Alloys that no plan uses, each with what its best candidate would take at least.</summary>
+    internal IEnumerable<RuledOut> Beaten(IReadOnlyList<Plan> plans)
+    {
+        HashSet<string> used = [.. plans.Select(p => p.Alloy?.Name ?? string.Empty)];
+        foreach (IGrouping<string, Candidate> alloy in For(PlanKind.OtherAlloy).GroupBy(c => c.Mix.Name))
+        {
+            if (!used.Contains(alloy.Key) && plans.Count > 0)
+            {
+                Candidate best = alloy.First();
+                yield return new RuledOut(alloy.Key, string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"would work, but takes more heat or more passes than the plans shown: {best.Cost.Melts - 1} passes, flow at {best.Mix.FlowC:0} °C with {best.Mix.Added.Milligrams:0.0} mg"));
+            }
+        }
+    }
+
+    private static bool Fits(Candidate candidate, PlanKind kind) => kind switch
+    {
+        PlanKind.NoLead => candidate.Mix.Alloy is null or { IsLeadFree: true },
+        PlanKind.NoPreheat => candidate.Station.Setting.Preheat is null,
+        PlanKind.NothingAdded => candidate.Mix.Alloy is null,
+        PlanKind.OtherAlloy => candidate.Mix.Alloy is not null,
+        _ => true,
+    };
+
+    /// <summary>
+    /// The refit of the least heat with the same heat from below: the iron may be changed between touches, the board stays where it is.
+    /// </summary>
+    private static TouchPlan? RefitFor(Station station, IReadOnlyList<Station> stations) => stations
+        .Where(s => s.Setting.Preheat == station.Setting.Preheat)
+        .Select(s => s.Refit)
+        .OfType<TouchPlan>()
+        .MinBy(r => r.LaminateShare);
+}

@@ -1,0 +1,21 @@
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>What a job takes of a pad, as far as plans are ranked by it.</summary>
+/// <param name="Laminate">Share of the laminate's time to delamination, all touches together, central [1].</param>
+/// <param name="Melts">Melts of the job: passes and refit.</param>
+/// <param name="AddedKg">Mass of added alloy [kg].</param>
+internal readonly record struct JobCost(double Laminate, int Melts, double AddedKg)
+{
+    /// <summary>
+    /// Figures by which plans of a kind are ordered, the most important first. Adhesion lost is 1 - (1 - D) (1 - delta)^N with the laminate
+    /// sum D and N melts, the adhesion gauge's own formula for a pad that was sound.
+    /// </summary>
+    /// <param name="kind">Kind of plan.</param>
+    /// <param name="lossPerMelt">Adhesion lost per melt, delta [1].</param>
+    internal (double First, double Second, double Third) RankFor(PlanKind kind, double lossPerMelt) => kind switch
+    {
+        PlanKind.SmallestBudget => (1 - (Math.Max(0, 1 - Laminate) * Math.Pow(1 - lossPerMelt, Melts)), Laminate, AddedKg),
+        PlanKind.LeastEffort => (Melts, AddedKg, Laminate),
+        _ => (Laminate, Melts, AddedKg),
+    };
+}

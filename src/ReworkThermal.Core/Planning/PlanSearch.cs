@@ -1,0 +1,113 @@
+using System.Globalization;
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Phases;
+using UnitsNet;
+
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>
+/// Finds plans for one joint. Every tool setting is run once without heat of melting, which bounds the time to flow of every mix from
+/// below; candidates are ordered by that bound and confirmed by real runs, best first, until no bound can beat what is confirmed.
+/// The answer depends on the request alone, not on the number of cores.
+/// </summary>
+/// <param name="engine">Phase equilibria.</param>
+/// <param name="properties">Density and conductivity rules.</param>
+/// <param name="limits">Damage limits.</param>
+public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, DamageLimits limits)
+{
+    private const int LeastPlans = 3;
+    private const int MostPlans = 5;
+
+    /// <summary>Answers a request.</summary>
+    /// <param name="request">The request; its joint must be a through-hole joint.</param>
+    /// <param name="progress">Told how far the search is; may be null.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>Plans, or why there is none.</returns>
+    /// <exception cref="ArgumentException">The joint is not a through-hole joint, or the board's class of laminate is unknown.</exception>
+    public PlanOutcome Search(PlanRequest request, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        if (request.Site.Joint is not ThroughJoint joint)
+        {
+            throw new ArgumentException("plans are made for through-hole joints", nameof(request));
+        }
+
+        LaminateLimits laminate = limits.LaminateOrNull(request.Site.Board.Laminate.ClassName)
+            ?? throw new ArgumentException($"unknown class of laminate '{request.Site.Board.Laminate.ClassName}'", nameof(request));
+        Length thickness = request.Site.Board.StackUp.Thickness;
+        Length width = UnitMath.Min(joint.TopPadDiameter, joint.BottomPadDiameter);
+        PadGeometry pad = new PadGeometry.Through(width, joint.BarrelInnerDiameter, joint.BarrelWall, thickness);
+        Workload work = new(request, joint, new DamageModel(laminate, limits.Parameters, pad), properties);
+        if (MixOptions.Make(engine, request, work.Solder, cancellation, out string failure) is not { } mixes)
+        {
+            return Failed(failure, request);
+        }
+
+        if (engine.MeltingOf(request.Refill.Fractions) is not MeltingOutcome.Found refill)
+        {
+            return Failed($"the melting of the refill alloy {request.Refill.Name} could not be computed", request);
+        }
+
+        SolderHeat heat = new(properties);
+        TouchSimulator simulator = new(work);
+        StationBuilder builder = new(work, simulator, heat);
+        IReadOnlyList<Station> stations = builder.Build(mixes.AsIs.Melting, refill.Behaviour, progress, cancellation);
+        if (stations.All(s => s.Refit is null))
+        {
+            return new PlanOutcome.NoPlan(Shortfall.OfRefit(work, stations, refill.Behaviour)) { RuledOut = mixes.RuledOut, Assumptions = Assumptions(work) };
+        }
+
+        CandidateList candidates = CandidateList.Make(work, mixes, stations, builder.LaminatePerTouch);
+        Confirmation confirmation = new(work, engine, simulator, heat, builder.LaminatePerTouch);
+        List<Plan> plans = Choose(candidates, confirmation, progress, cancellation);
+        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. candidates.Beaten(plans)];
+        return plans.Count > 0
+            ? new PlanOutcome.Planned(plans) { RuledOut = ruledOut, Assumptions = Assumptions(work) }
+            : new PlanOutcome.NoPlan(Shortfall.OfFirst(work, mixes, stations)) { RuledOut = ruledOut, Assumptions = Assumptions(work) };
+    }
+
+    private static List<Plan> Choose(CandidateList candidates, Confirmation confirmation, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+    {
+        List<Plan> plans = [];
+        foreach (PlanKind kind in Enum.GetValues<PlanKind>().Where(k => k != PlanKind.OtherAlloy))
+        {
+            progress?.Report(new PlanProgress(0.7 + (0.3 * plans.Count / MostPlans), "confirming the best candidates"));
+            Add(plans, confirmation.Best(kind, candidates.For(kind), cancellation));
+        }
+
+        while (plans.Count < LeastPlans)
+        {
+            HashSet<string?> used = [.. plans.Select(p => p.Alloy?.Name)];
+            Plan? other = confirmation.Best(PlanKind.OtherAlloy, [.. candidates.For(PlanKind.OtherAlloy).Where(c => !used.Contains(c.Mix.Alloy?.Name))], cancellation);
+            if (other is null)
+            {
+                break;
+            }
+
+            Add(plans, other);
+        }
+
+        return plans;
+    }
+
+    private static void Add(List<Plan> plans, Plan? plan)
+    {
+        if (plan is not null && !plans.Exists(p => p.Alloy == plan.Alloy && p.Added.Equals(plan.Added, Mass.FromMicrograms(1)) && p.First.Setting == plan.First.Setting))
+        {
+            plans.Add(plan);
+        }
+    }
+
+    private static PlanOutcome.Failed Failed(string reason, PlanRequest request) => new(reason) { RuledOut = [], Assumptions = request.Assumed };
+
+    private static IReadOnlyList<string> Assumptions(Workload work) =>
+    [
+        .. work.Request.Assumed,
+        $"the joint is filled through, with hollow fillets: {work.Solder.Amount.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {work.Request.BaseSolder.Name}",
+        "the added alloy is fully mixed with the joint's solder; while it is still dissolving, the joint flows later than computed",
+        $"earlier heat of the pad: {work.Request.Prior.Name} ({work.Request.Prior.Description})",
+        "every touch starts with a cooled board, or with the board settled over the preheater",
+    ];
+}

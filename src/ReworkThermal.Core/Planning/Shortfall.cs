@@ -1,0 +1,79 @@
+using System.Globalization;
+using ReworkThermal.Core.Phases;
+
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>Says which limit blocks, and by how much.</summary>
+internal static class Shortfall
+{
+    /// <summary>Why no refit holds the limits.</summary>
+    internal static string OfRefit(Workload work, IReadOnlyList<Station> stations, MeltingBehaviour refill)
+    {
+        double needed = work.NeededC(refill.Flow.DegreesCelsius);
+        return Sentence(work, stations, $"the refit with {work.Request.Refill.Name}", needed);
+    }
+
+    /// <summary>Why no first pass holds the limits.</summary>
+    internal static string OfFirst(Workload work, MixOptions mixes, IReadOnlyList<Station> stations)
+    {
+        MixOption lowest = mixes.Diluted.Prepend(mixes.AsIs).MinBy(m => m.FlowC)!;
+        return Sentence(work, stations, lowest.Alloy is null ? "the joint's own solder" : $"the lowest-flowing mix, {lowest.Added.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {lowest.Name}", work.NeededC(lowest.FlowC));
+    }
+
+    /// <summary>Why plans of the simple kinds are missing: nothing added, no preheat, both.</summary>
+    internal static IEnumerable<RuledOut> OfKinds(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, IReadOnlyList<Plan> plans)
+    {
+        double own = work.NeededC(mixes.AsIs.FlowC);
+        List<Station> cold = [.. stations.Where(s => s.Setting.Preheat is null)];
+        if (!plans.Any(p => p.Alloy is null && p.First.Setting.Preheat is null))
+        {
+            yield return new RuledOut("nothing added, no preheat", Sentence(work, cold, work.Request.BaseSolder.Name, own));
+        }
+
+        if (!plans.Any(p => p.Alloy is null))
+        {
+            yield return new RuledOut("nothing added", Sentence(work, stations, work.Request.BaseSolder.Name, own));
+        }
+
+        if (!plans.Any(p => p.First.Setting.Preheat is null) && cold.TrueForAll(s => s.Refit is null))
+        {
+            double refit = work.NeededC(RefillFlowC(work, stations, mixes));
+            yield return new RuledOut("no preheat", Sentence(work, cold, $"the refit with {work.Request.Refill.Name}", refit));
+        }
+    }
+
+    private static double RefillFlowC(Workload work, IReadOnlyList<Station> stations, MixOptions mixes) =>
+        stations.Select(s => s.Bare.Run.Flow?.FlowCelsius).OfType<double>().DefaultIfEmpty(mixes.AsIs.FlowC).First();
+
+    private static string Sentence(Workload work, IReadOnlyList<Station> stations, string what, double neededC)
+    {
+        Reach best = stations.Select(s => ReachOf(work, s)).MaxBy(r => r.Celsius)!;
+        string board = best.Station.Setting.Preheat is null
+            ? "without preheat"
+            : string.Create(CultureInfo.InvariantCulture, $"with the board at {best.Station.Bare.BoardStartC:0} °C");
+        string limit = best.Reason switch
+        {
+            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"the longest touch is {work.Limits.MostDwell.Value.Seconds:0.#} s"),
+            StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"then the pad nears its limit of {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C"),
+            StopReason.HeatBudget => "then the heat budget is spent",
+            _ => throw new InvalidOperationException("unknown stop reason"),
+        };
+        string reach = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{what}: the coldest solder reaches at best {best.Celsius:0} °C after {best.Seconds:0.0} s ({best.Station.Setting.Iron.Name} at {best.Station.Setting.Set.DegreesCelsius:0} °C, {board}), and {limit}");
+        double missing = neededC - best.Celsius;
+        return missing > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{reach}; it needs {neededC:0} °C, {missing:0.#} K more")
+            : string.Create(CultureInfo.InvariantCulture, $"{reach}; that would do without the solder's own heat of melting, but not with it");
+    }
+
+    /// <summary>How hot the coldest solder gets at a station while there is still time to work it.</summary>
+    private static Reach ReachOf(Workload work, Station station)
+    {
+        (double stop, StopReason reason) = TouchJudge.Stop(station.Bare, work.Limits, double.PositiveInfinity);
+        double seconds = Math.Max(0, stop - work.Limits.WorkingTime.Value.Seconds);
+        return new Reach(station, station.Bare.ColdestAt(seconds), seconds, reason);
+    }
+
+    private sealed record Reach(Station Station, double Celsius, double Seconds, StopReason Reason);
+}

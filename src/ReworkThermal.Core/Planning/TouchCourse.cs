@@ -1,0 +1,108 @@
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.HeatFlow;
+
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>
+/// What matters of one simulated touch: the coldest solder, the hotter of the two pad interfaces, and the laminate's damage sum so far.
+/// </summary>
+internal sealed class TouchCourse
+{
+    private readonly double[] _seconds;
+    private readonly double[] _coldestC;
+    private readonly double[] _padC;
+    private readonly double[] _laminate;
+
+    internal TouchCourse(HeatRun run, LaminateKinetics kinetics)
+    {
+        Run = run;
+        TemperatureHistory coldest = run.Probes[ProbeNames.ColdestSolder];
+        TemperatureHistory near = run.Probes[ProbeNames.NearPad];
+        TemperatureHistory far = run.Probes[ProbeNames.FarPad];
+        _seconds = coldest.Seconds.ToArray();
+        _coldestC = coldest.Celsius.ToArray();
+        _padC = new double[_seconds.Length];
+        for (int i = 0; i < _padC.Length; i++)
+        {
+            _padC[i] = Math.Max(near.Celsius[i], far.Celsius[i]);
+        }
+
+        _laminate = LaminateSums(kinetics);
+    }
+
+    /// <summary>The whole run.</summary>
+    internal HeatRun Run { get; }
+
+    /// <summary>Board temperature before the touch [°C].</summary>
+    internal double BoardStartC => Run.Probes[ProbeNames.Board].Celsius[0];
+
+    /// <summary>The hotter pad interface at each sample, as a history.</summary>
+    internal TemperatureHistory Pad => new(_seconds, _padC);
+
+    /// <summary>First time at which the coldest solder reaches a temperature [s]; null if never.</summary>
+    internal double? SecondsUntilColdest(double celsius) => FirstCrossing(_coldestC, celsius);
+
+    /// <summary>First time at which a pad interface reaches a temperature [s]; null if never.</summary>
+    internal double? SecondsUntilPad(double celsius) => FirstCrossing(_padC, celsius);
+
+    /// <summary>First time at which the laminate sum of this touch reaches a value [s]; null if never.</summary>
+    internal double? SecondsUntilLaminate(double sum) => FirstCrossing(_laminate, sum);
+
+    /// <summary>Laminate damage sum of this touch up to a time, central [1].</summary>
+    internal double LaminateAt(double seconds) => ValueAt(_laminate, seconds);
+
+    /// <summary>Coldest solder at a time [°C].</summary>
+    internal double ColdestAt(double seconds) => ValueAt(_coldestC, seconds);
+
+    /// <summary>Hotter pad interface at a time [°C].</summary>
+    internal double PadAt(double seconds) => ValueAt(_padC, seconds);
+
+    private double[] LaminateSums(LaminateKinetics kinetics)
+    {
+        double[] sums = new double[_seconds.Length];
+        for (int i = 1; i < sums.Length; i++)
+        {
+            TemperatureHistory step = new(_seconds.AsSpan(i - 1, 2), _padC.AsSpan(i - 1, 2));
+            sums[i] = sums[i - 1] + kinetics.Spent(step).CentralEnergy;
+        }
+
+        return sums;
+    }
+
+    private double? FirstCrossing(double[] values, double level)
+    {
+        if (values[0] >= level)
+        {
+            return _seconds[0];
+        }
+
+        for (int i = 1; i < values.Length; i++)
+        {
+            if (values[i] >= level)
+            {
+                double share = (level - values[i - 1]) / (values[i] - values[i - 1]);
+                return _seconds[i - 1] + (share * (_seconds[i] - _seconds[i - 1]));
+            }
+        }
+
+        return null;
+    }
+
+    private double ValueAt(double[] values, double seconds)
+    {
+        int index = Array.BinarySearch(_seconds, seconds);
+        if (index >= 0)
+        {
+            return values[index];
+        }
+
+        int upper = ~index;
+        if (upper == 0 || upper == values.Length)
+        {
+            return upper == 0 ? values[0] : values[^1];
+        }
+
+        double share = (seconds - _seconds[upper - 1]) / (_seconds[upper] - _seconds[upper - 1]);
+        return values[upper - 1] + (share * (values[upper] - values[upper - 1]));
+    }
+}

@@ -1,0 +1,22 @@
+using UnitsNet;
+
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>One touch of a plan: settings, how long, and what it does, with central values of everything uncertain.</summary>
+/// <param name="Setting">How the tools are set.</param>
+/// <param name="Board">Board temperature before the touch.</param>
+/// <param name="TimeToFlow">Time until the coldest solder has flow temperature and superheat.</param>
+/// <param name="Dwell">Time to flow and working time: how long the touch should last.</param>
+/// <param name="Stop">When to stop at the latest, whether it has flowed or not; not below <paramref name="Dwell"/>.</param>
+/// <param name="StopReason">What sets <paramref name="Stop"/>.</param>
+/// <param name="PadPeak">Highest temperature between pad and laminate at the end of the dwell.</param>
+/// <param name="LaminateShare">Share of the laminate's time to delamination that one such touch uses, cooling included [1].</param>
+public sealed record TouchPlan(
+    ToolSetting Setting,
+    Temperature Board,
+    Duration TimeToFlow,
+    Duration Dwell,
+    Duration Stop,
+    StopReason StopReason,
+    Temperature PadPeak,
+    double LaminateShare);

@@ -1,0 +1,37 @@
+using ReworkThermal.Core.HeatFlow;
+using UnitsNet;
+
+namespace ReworkThermal.Core.Reports;
+
+/// <summary>Turns heat-flow runs into answers.</summary>
+public static class HeatReporting
+{
+    /// <summary>One run.</summary>
+    /// <param name="title">What was run.</param>
+    /// <param name="run">Its results.</param>
+    /// <param name="notes">What was assumed before, one sentence each.</param>
+    /// <param name="sources">Citations of the data used.</param>
+    /// <returns>The answer.</returns>
+    public static HeatReport Of(string title, HeatRun run, IReadOnlyList<string> notes, IReadOnlyList<string> sources)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        ArgumentNullException.ThrowIfNull(notes);
+        return new HeatReport(
+            title,
+            [.. run.Seconds.Select(s => Duration.FromSeconds(s))],
+            [.. run.Probes.Select(p => new ProbeTrace(p.Key, [.. p.Value.Celsius.ToArray().Select(c => Temperature.FromDegreesCelsius(c))]))],
+            run.Flow is { } flow ? SolderOf(flow, run.LiquidShare) : null,
+            [.. run.Energy.HeatInJ.Select(h => new HeatShare(h.Key, Energy.FromJoules(h.Value)))],
+            run.Energy.BalanceError,
+            [.. run.Neighbours.Select(n => new NeighbourLine(n.Name, Temperature.FromDegreesCelsius(n.PeakCelsius), n.Warnings))],
+            [.. notes.Concat(run.Assumptions).Concat(run.Caveats).Distinct(StringComparer.Ordinal)],
+            sources);
+    }
+
+    private static SolderTrace SolderOf(FlowReport flow, IReadOnlyList<double> liquid) => new(
+        Temperature.FromDegreesCelsius(flow.FlowCelsius),
+        TemperatureDelta.FromKelvins(flow.SuperheatK),
+        flow.SecondsToFlow is { } seconds ? Duration.FromSeconds(seconds) : null,
+        Temperature.FromDegreesCelsius(flow.ColdestPeakCelsius),
+        liquid);
+}

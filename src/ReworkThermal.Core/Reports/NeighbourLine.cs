@@ -1,0 +1,9 @@
+using UnitsNet;
+
+namespace ReworkThermal.Core.Reports;
+
+/// <summary>A part near the joint and what the run did to it.</summary>
+/// <param name="Name">The part.</param>
+/// <param name="Peak">Highest temperature under it.</param>
+/// <param name="Warnings">Limits it came past or near, one sentence each; empty when all is well.</param>
+public sealed record NeighbourLine(string Name, Temperature Peak, IReadOnlyList<string> Warnings);

@@ -1,0 +1,117 @@
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning;
+using UnitsNet;
+
+namespace ReworkThermal.Core.Reports;
+
+/// <summary>Turns what a plan search found into an answer.</summary>
+public static class PlanReporting
+{
+    private static readonly Temperature _warmService = Temperature.FromDegreesCelsius(100);
+
+    private static readonly Temperature _hotService = Temperature.FromDegreesCelsius(140);
+
+    /// <summary>The answer to a request.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="outcome">What the search found.</param>
+    /// <param name="sources">Citations of the data used.</param>
+    /// <returns>The answer; without plans it carries the reason.</returns>
+    public static PlanReport Of(PlanRequest request, PlanOutcome outcome, IReadOnlyList<string> sources)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        ArgumentNullException.ThrowIfNull(outcome);
+        IReadOnlyList<Plan> plans = outcome is PlanOutcome.Planned planned ? planned.Plans : [];
+        return new PlanReport(
+            request.Title,
+            $"{request.Site.Joint.Name} on {request.Site.Board.Name}",
+            [.. plans.Select(Line)],
+            outcome switch
+            {
+                PlanOutcome.NoPlan none => none.Reason,
+                PlanOutcome.Failed failed => failed.Reason,
+                _ => null,
+            },
+            [.. outcome.RuledOut.Select(r => new RuledOut(r.What, r.Why))],
+            plans.Count > 0 ? plans[0].After.Assumptions : [],
+            outcome.Assumptions,
+            sources);
+    }
+
+    private static PlanLine Line(Plan plan) => new(
+        KindOf(plan.Kind),
+        plan.Alloy?.Name,
+        plan.Share.DecimalFractions,
+        plan.Added,
+        plan.WireLength,
+        plan.Melting.Flow,
+        plan.Melting.Uncertainty,
+        Touch(plan.First),
+        Touch(plan.Refit),
+        plan.Passes,
+        Final(plan.Final),
+        plan.BudgetUsed,
+        plan.LaminateShare,
+        [.. plan.After.Gauges.Select(g => new GaugeLine(NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, SupportOf(g.Support), g.Reason))],
+        plan.After.Reason,
+        plan.BindingLimit,
+        null,
+        plan.Warnings);
+
+    private static TouchLine Touch(TouchPlan touch) => new(
+        touch.Setting.Iron.Name,
+        touch.Setting.Set,
+        touch.Setting.Preheat?.Preheater.Name,
+        touch.Board,
+        touch.TimeToFlow,
+        touch.Dwell,
+        touch.Stop,
+        StopOf(touch.StopReason),
+        touch.PadPeak);
+
+    private static FinalJointLine Final(FinalJoint final) => new(
+        final.Joint.Fractions,
+        final.Melting.Solidus,
+        final.Freezing.End,
+        final.Freezing.LiquidMassFractionAt(_warmService),
+        final.Freezing.LiquidMassFractionAt(_hotService),
+        final.IsClean);
+
+    private static string KindOf(PlanKind kind) => kind switch
+    {
+        PlanKind.SmallestBudget => "smallest budget",
+        PlanKind.CoolestPad => "coolest pad",
+        PlanKind.NoLead => "no lead",
+        PlanKind.LeastEffort => "least effort",
+        PlanKind.NoPreheat => "no preheater",
+        PlanKind.NothingAdded => "nothing added",
+        PlanKind.OtherAlloy => "another alloy",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    private static string NameOf(GaugeKind kind) => kind switch
+    {
+        GaugeKind.Laminate => "laminate",
+        GaugeKind.Adhesion => "adhesion",
+        GaugeKind.Copper => "copper",
+        GaugeKind.Barrel => "barrel",
+        GaugeKind.Melts => "melts",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+
+    private static string SupportOf(SupportLevel support) => support switch
+    {
+        SupportLevel.Supported => "supported",
+        SupportLevel.SupportedInForm => "form only",
+        SupportLevel.Judgement => "judgement",
+        _ => throw new ArgumentOutOfRangeException(nameof(support)),
+    };
+
+    private static string StopOf(StopReason reason) => reason switch
+    {
+        StopReason.LongestTouch => "the longest touch allowed",
+        StopReason.PadTemperature => "the limit between pad and laminate",
+        StopReason.HeatBudget => "the heat budget",
+        _ => throw new ArgumentOutOfRangeException(nameof(reason)),
+    };
+}

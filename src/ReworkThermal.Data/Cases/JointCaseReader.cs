@@ -1,0 +1,162 @@
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.Tools;
+using ReworkThermal.Data.Alloys;
+using ReworkThermal.Data.Profiles;
+using ReworkThermal.Data.Requests;
+using ReworkThermal.Data.Toml;
+using UnitsNet;
+
+namespace ReworkThermal.Data.Cases;
+
+/// <summary>Reads a case of a joint on its board with tools.</summary>
+internal static class JointCaseReader
+{
+    private static readonly Temperature _coldest = Temperature.FromDegreesCelsius(-40);
+
+    private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(200);
+
+    private static readonly Temperature _mostSetting = Temperature.FromDegreesCelsius(1000);
+
+    private static readonly Dictionary<string, BoardSide> _sides = new(StringComparer.Ordinal) { ["top"] = BoardSide.Top, ["bottom"] = BoardSide.Bottom };
+
+    private static readonly Dictionary<string, ContactState> _contacts = new(StringComparer.Ordinal)
+    {
+        ["bare"] = ContactState.Bare,
+        ["tinned"] = ContactState.Tinned,
+        ["flooded"] = ContactState.Flooded,
+    };
+
+    internal static HeatCase.AtJoint Read(FieldReader file, string title, SolverSettings settings, Workshop workshop)
+    {
+        List<string> notes = [];
+        Board board = file.OneOf("board", workshop.Profiles.Boards);
+        Surroundings room = file.OneOf("room", workshop.Profiles.Rooms);
+        FieldReader? added = file.TableOrNull("added");
+        return new HeatCase.AtJoint
+        {
+            Title = title,
+            Settings = settings,
+            Site = Site(file, board, workshop.Profiles),
+            Solder = Solder(file, "solder", workshop.Alloys),
+            Added = added is null ? null : Solder(added, "alloy", workshop.Alloys),
+            AddedShare = added?.Quantity("share", UnitTable.Ratios, Ratio.Zero, Ratio.FromPercent(90)) ?? Ratio.Zero,
+            Superheat = file.Quantity("superheat", UnitTable.TemperatureDeltas, TemperatureDelta.Zero, TemperatureDelta.FromKelvins(100)),
+            Surroundings = room,
+            Start = file.Quantity("start", UnitTable.Temperatures, _coldest, _hottest),
+            Preheat = Preheat(file.TableOrNull("preheat"), board, room, workshop.Profiles, notes),
+            Touches = Touches(file, room, workshop.Profiles, notes),
+            End = file.Quantity("end", UnitTable.Durations, Duration.FromSeconds(0.01), Duration.FromHours(2)),
+            Notes = notes,
+        };
+    }
+
+    private static JointSite Site(FieldReader file, Board board, ProfileLibrary profiles)
+    {
+        JointProfile joint = file.OneOf("joint", profiles.Joints);
+        try
+        {
+            return joint.On(board);
+        }
+        catch (ImpossibleGeometryException misfit)
+        {
+            throw file.Wrong("joint", $"does not fit the board: {misfit.Message}");
+        }
+    }
+
+    private static MassFractions Solder(FieldReader table, string field, AlloyShelf alloys) => alloys.Find(table.Text(field)) switch
+    {
+        DesignationReading.Accepted accepted => accepted.Fractions,
+        DesignationReading.Refused refused => throw table.Wrong(field, refused.Reason),
+        _ => throw new InvalidOperationException("unknown kind of reading"),
+    };
+
+    private static BottomHeat? Preheat(FieldReader? table, Board board, Surroundings room, ProfileLibrary profiles, List<string> notes)
+    {
+        if (table is null)
+        {
+            return null;
+        }
+
+        PreheatSetting preheater = new(table.OneOf("preheater", profiles.Preheaters), board, room);
+        if (table.Has("board"))
+        {
+            return Ready(table, "board", preheater.ToBoardTemperature(table.Quantity("board", UnitTable.Temperatures, _coldest, _mostSetting)), notes);
+        }
+
+        Temperature set = table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting);
+        return Ready(table, "setting", table.Truth("settled") ? preheater.Settled(set) : preheater.FromCold(set, room.Room), notes);
+    }
+
+    private static List<Touch> Touches(FieldReader file, Surroundings room, ProfileLibrary profiles, List<string> notes)
+    {
+        List<Touch> touches = [];
+        Duration free = Duration.Zero;
+        foreach (FieldReader table in file.Tables("touch"))
+        {
+            Duration start = table.Quantity("start", UnitTable.Durations, Duration.Zero);
+            if (start < free)
+            {
+                throw table.Wrong("start", "is before the end of the touch above; touches must follow one another");
+            }
+
+            Touch touch = new()
+            {
+                Start = start,
+                Span = table.Quantity("span", UnitTable.Durations, Duration.FromMilliseconds(1), Duration.FromMinutes(10)),
+                Side = table.OneOf("side", _sides),
+                Tip = table.TableOrNull("iron") is { } iron ? Tip(iron, profiles, notes) : null,
+                Jet = table.TableOrNull("air") is { } air ? Jet(air, room, profiles, notes) : null,
+            };
+            if (touch.Tip is null && touch.Jet is null)
+            {
+                throw table.Wrong("names no tool; give it an iron, air or both");
+            }
+
+            free = touch.End;
+            touches.Add(touch);
+        }
+
+        if (file.Has("end") && free > file.Quantity("end", UnitTable.Durations))
+        {
+            throw file.Wrong("end", "is before the end of the last touch");
+        }
+
+        return touches;
+    }
+
+    private static TipSource Tip(FieldReader table, ProfileLibrary profiles, List<string> notes) => Ready(
+        table,
+        "setting",
+        new IronSetting(
+            table.OneOf("name", profiles.Irons),
+            table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
+            profiles.Contacts[table.OneOf("contact", _contacts)]).ToSource(),
+        notes);
+
+    private static JetSource Jet(FieldReader table, Surroundings room, ProfileLibrary profiles, List<string> notes) => Ready(
+        table,
+        "setting",
+        new AirSetting(
+            table.OneOf("nozzle", profiles.Nozzles),
+            table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
+            table.Quantity("flow", UnitTable.VolumeFlows, VolumeFlow.Zero),
+            table.Quantity("distance", UnitTable.Lengths, Length.Zero, Length.FromMeters(1)),
+            room.Room).ToSource(),
+        notes);
+
+    private static T Ready<T>(FieldReader table, string field, SettingOutcome<T> outcome, List<string> notes)
+    {
+        switch (outcome)
+        {
+            case SettingOutcome<T>.Ready ready:
+                notes.AddRange(ready.Notes.Where(n => !notes.Contains(n, StringComparer.Ordinal)));
+                return ready.Source;
+            case SettingOutcome<T>.Refused refused:
+                throw table.Wrong(field, refused.Reason);
+            default:
+                throw new InvalidOperationException("unknown kind of setting outcome");
+        }
+    }
+}

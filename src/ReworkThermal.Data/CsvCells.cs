@@ -1,0 +1,90 @@
+using System.Text;
+
+namespace ReworkThermal.Data;
+
+/// <summary>Rows and cells of comma-separated text as RFC 4180 describes it: cells in double quotes may hold commas, quotes and line breaks.</summary>
+internal static class CsvCells
+{
+    /// <summary>Splits text into rows.</summary>
+    /// <param name="text">The text; lines end in LF or CRLF.</param>
+    /// <returns>Each row with the line it begins on; empty lines are left out.</returns>
+    /// <exception cref="FormatException">A quoted cell does not end, or text follows its closing quote.</exception>
+    internal static List<(int Line, List<string> Cells)> Split(string text)
+    {
+        List<(int Line, List<string> Cells)> rows = [];
+        int line = 1;
+        int at = 0;
+        while (at < text.Length)
+        {
+            int began = line;
+            List<string> cells = [];
+            bool more = true;
+            while (more)
+            {
+                cells.Add(at < text.Length && text[at] == '"' ? Quoted(text, ref at, ref line) : Plain(text, ref at));
+                more = at < text.Length && text[at] == ',';
+                at += more ? 1 : 0;
+            }
+
+            if (at < text.Length && text[at] == '\r')
+            {
+                at++;
+            }
+
+            if (at < text.Length)
+            {
+                if (text[at] != '\n')
+                {
+                    throw new FormatException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"line {line}: text follows the closing quote of a cell"));
+                }
+
+                at++;
+                line++;
+            }
+
+            if (cells is not [{ Length: 0 }])
+            {
+                rows.Add((began, cells));
+            }
+        }
+
+        return rows;
+    }
+
+    /// <summary>Writes one row, in quotes where needed.</summary>
+    internal static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(c =>
+        c.AsSpan().ContainsAny(",\"\r\n") ? '"' + c.Replace("\"", "\"\"", StringComparison.Ordinal) + '"' : c));
+
+    private static string Plain(string text, ref int at)
+    {
+        int start = at;
+        while (at < text.Length && text[at] is not (',' or '\n') && !(text[at] == '\r' && at + 1 < text.Length && text[at + 1] == '\n'))
+        {
+            at++;
+        }
+
+        return text[start..at];
+    }
+
+    private static string Quoted(string text, ref int at, ref int line)
+    {
+        int began = line;
+        StringBuilder cell = new();
+        for (at++; at < text.Length; at++)
+        {
+            if (text[at] == '"')
+            {
+                at++;
+                if (at >= text.Length || text[at] != '"')
+                {
+                    return cell.ToString();
+                }
+            }
+
+            line += text[at] == '\n' ? 1 : 0;
+            _ = cell.Append(text[at]);
+        }
+
+        throw new FormatException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"line {began}: a cell in quotes does not end"));
+    }
+}

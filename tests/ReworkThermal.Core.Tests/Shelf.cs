@@ -1,0 +1,24 @@
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Phases;
+using ReworkThermal.Data;
+using ReworkThermal.Data.Alloys;
+using ReworkThermal.Data.Thermodynamics;
+
+namespace ReworkThermal.Core.Tests;
+
+/// <summary>The shipped alloys and phase data, read once per test run.</summary>
+internal static class Shelf
+{
+    private static readonly Lazy<AlloyShelf> _alloys = new(() => AlloyShelf.Load(DataRoot.BesideProgram));
+    private static readonly Lazy<PhaseEngine> _engine = new(() =>
+        new PhaseEngine(ThermodynamicFiles.Load(Path.Combine(DataRoot.BesideProgram.Alloys, "thermodynamics"))));
+
+    public static AlloyShelf Alloys => _alloys.Value;
+
+    public static PhaseEngine Engine => _engine.Value;
+
+    public static Alloy Dilution(string name) => Alloys.Dilutions.Single(a => a.Name == name);
+
+    public static MassFractions Read(string designation) =>
+        Assert.IsType<DesignationReading.Accepted>(AlloyDesignation.Read(designation)).Fractions;
+}
