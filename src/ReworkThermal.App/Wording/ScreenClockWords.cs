@@ -57,9 +57,9 @@ internal static class ScreenClockWords
 
     internal static string ToolQuestion(ToolField field) => field switch
     {
-        ToolField.Iron => "iron set to, °C (empty: not used)",
+        ToolField.Iron => "iron set to, °C and name, such as 350 medium (empty: not used)",
         ToolField.Air => "hot air set to, °C and L/min, such as 330 20 (empty: not used)",
-        ToolField.Preheat => "board heater set to, °C (empty: not used)",
+        ToolField.Preheat => "board held at, °C and heater, such as 100 hot-plate (empty: not used)",
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
     };
 
@@ -106,7 +106,7 @@ internal static class ScreenClockWords
     {
         ToolSetting.Iron iron => $"iron {Degrees(iron.Set.DegreesCelsius)}",
         ToolSetting.HotAir air => $"air {Air(air.Set.DegreesCelsius, air.Flow.LitersPerMinute)}",
-        ToolSetting.Preheater preheater => $"board heater {Degrees(preheater.Set.DegreesCelsius)}",
+        ToolSetting.Preheater preheater => $"board held at {Degrees(preheater.Set.DegreesCelsius)}",
         ToolSetting.Bath bath => $"bath {Degrees(bath.Set.DegreesCelsius)}",
         _ => "tool",
     };

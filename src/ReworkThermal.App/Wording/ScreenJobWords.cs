@@ -48,11 +48,11 @@ internal static class ScreenJobWords
         _ => throw new ArgumentOutOfRangeException(nameof(state)),
     };
 
-    internal static string Prior(PriorHeat? prior) => prior switch
+    internal static string Prior(PriorCondition? prior) => prior switch
     {
-        PriorHeat.Sound => "assembly",
-        PriorHeat.Touched => "reworked",
-        PriorHeat.Scorched => "SCORCHED",
+        PriorCondition.Sound => "assembly",
+        PriorCondition.Touched => "reworked",
+        PriorCondition.Scorched => "SCORCHED",
         null => "?",
         _ => throw new ArgumentOutOfRangeException(nameof(prior)),
     };
@@ -73,7 +73,7 @@ internal static class ScreenJobWords
 
     internal static string NowThat(PadId pad, PadState state) => $"Pad {pad}: {State(state)}.";
 
-    internal static string HeatStated(PadId? pad, PriorHeat heat) =>
+    internal static string HeatStated(PadId? pad, PriorCondition heat) =>
         $"{(pad is null ? "All pads" : $"Pad {pad}")}: heat before arrival taken as {Prior(heat)}. H steps on, Shift+H for all.";
 
     internal static string Filtered(int shown, int all, string filter) => string.Create(CultureInfo.InvariantCulture, $"Pins: {shown} of {all} with '{filter}'");

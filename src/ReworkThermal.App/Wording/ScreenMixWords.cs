@@ -24,6 +24,7 @@ internal static class ScreenMixWords
     internal const string NoAmount = "no solder volume: choose a through joint and a board";
     internal const string NoResidue = "needs the solder volume";
     internal const string NotedInRecord = "The mix is kept as a note in the record.";
+    internal const string NotCertified = "the melting of this mix has no certified value";
     internal const string RemarksTitle = "Mind";
 
     internal static string Field(MixField field) => field switch
@@ -54,8 +55,8 @@ internal static class ScreenMixWords
     internal static string StillLiquid(int celsius, double share) => string.Create(CultureInfo.InvariantCulture, $"liquid at {celsius} °C: {Percent(share)}");
 
     internal static string Needed(int? passes, int most) => passes is int count
-        ? string.Create(CultureInfo.InvariantCulture, $"{count} pass{(count == 1 ? string.Empty : "es")} bring the liquid at 100 °C under 0.1 %")
-        : string.Create(CultureInfo.InvariantCulture, $"even {most} passes leave more than 0.1 % liquid at 100 °C");
+        ? string.Create(CultureInfo.InvariantCulture, $"{count} pass{(count == 1 ? string.Empty : "es")} bring the liquid at 140 °C under 0.1 %")
+        : string.Create(CultureInfo.InvariantCulture, $"even {most} passes leave more than 0.1 % liquid at 140 °C");
 
     internal static string NoAnswer(string reason) => $"No answer: {reason}";
 

@@ -27,7 +27,11 @@ internal static class ScreenPlanWords
     internal const string RuledOut = "Ruled out";
     internal const string Reasons = "Why";
     internal const string KeptNote = "Board, joint, solder and lead-free go into the job at once; bench and limits last until the program ends.";
-    internal const string NotAvailable = "This program was built without the planner.";
+
+    internal const string ThroughOnly = "plans are made for through-hole joints only";
+    internal const string UsualLimits = "limits that the request leaves open are those of profiles/limits/planning.toml";
+
+    internal static string AllAlloys(int count) => string.Create(CultureInfo.InvariantCulture, $"all {count} dilution alloys of the alloys folder are at hand");
 
     internal static string Field(PlanField field) => field switch
     {
@@ -55,40 +59,47 @@ internal static class ScreenPlanWords
         ? "nothing added"
         : string.Create(CultureInfo.InvariantCulture, $"{line.AddedMass.Milligrams:0} mg {line.Alloy}");
 
-    internal static string Tools(PlanLine line)
+    internal static string Tools(TouchLine touch)
     {
         List<string> tools = [];
-        if (line.IronSetting is { } iron)
+        if (touch.IronSetting is { } iron)
         {
-            tools.Add(string.Create(CultureInfo.InvariantCulture, $"iron {iron.DegreesCelsius:0}"));
+            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{touch.Iron} {iron.DegreesCelsius:0} °C"));
         }
 
-        if (line.AirSetting is { } air && line.AirFlow is { } flow)
+        if (touch.Preheater is { } preheater)
         {
-            tools.Add(string.Create(CultureInfo.InvariantCulture, $"air {air.DegreesCelsius:0} at {flow.LitersPerMinute:0}"));
+            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{preheater}, board {touch.Board.DegreesCelsius:0} °C"));
         }
 
-        if (line.Preheat is { } preheat)
-        {
-            tools.Add(string.Create(CultureInfo.InvariantCulture, $"board {preheat.DegreesCelsius:0}"));
-        }
-
-        return tools.Count > 0 ? string.Join(", ", tools) + " °C" : "no heat";
+        return tools.Count > 0 ? string.Join(", ", tools) : "no heat";
     }
 
     internal static string Times(PlanLine line) => string.Create(
         CultureInfo.InvariantCulture,
-        $"dwell {line.Dwell.Seconds:0.0} s, stop at {line.Stop.Seconds:0.0} s, {line.Passes} pass{(line.Passes == 1 ? string.Empty : "es")}");
+        $"dwell {line.First.Dwell.Seconds:0.0} s, stop at {line.First.Stop.Seconds:0.0} s, {line.Passes} pass{(line.Passes == 1 ? string.Empty : "es")}");
 
     internal static string Cost(PlanLine line) => string.Create(
         CultureInfo.InvariantCulture,
-        $"budget {line.BudgetShare * 100:0.#} % ({line.BudgetShareLow * 100:0.#} to {line.BudgetShareHigh * 100:0.#})");
+        $"budget {line.BudgetShare.Central * 100:0.#} % ({line.BudgetShare.Low * 100:0.#} to {line.BudgetShare.High * 100:0.#})");
 
-    internal static string FlowTime(PlanLine line) => line is { TimeToFlowP10: { } p10, TimeToFlowP90: { } p90 }
-        ? string.Create(CultureInfo.InvariantCulture, $"flows after {line.TimeToFlow.Seconds:0.0} s ({p10.Seconds:0.0} to {p90.Seconds:0.0}), mix flows at {line.Flow.DegreesCelsius:0} °C")
-        : string.Create(CultureInfo.InvariantCulture, $"flows after {line.TimeToFlow.Seconds:0.0} s, mix flows at {line.Flow.DegreesCelsius:0} °C");
+    internal static IEnumerable<string> Reading(PlanLine line)
+    {
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"The mix flows at {line.Flow.DegreesCelsius:0} °C ± {line.Uncertainty.Kelvins:0.#} K, after {line.First.TimeToFlow.Seconds:0.0} s{Spread(line.TimeToFlowSpread)}.");
+        yield return $"Stop: {line.First.StopReason}.";
+        yield return string.Create(CultureInfo.InvariantCulture, $"Pad at most {line.First.PadPeak.DegreesCelsius:0} °C at the dwell.");
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Refit: {Tools(line.Refit)}, dwell {line.Refit.Dwell.Seconds:0.0} s, stop at {line.Refit.Stop.Seconds:0.0} s.");
+        yield return $"Budget: {line.BudgetReason}";
+        yield return $"Held back by: {line.BindingLimit}.";
+    }
 
-    internal static string Binding(PlanLine line) => $"held back by {line.BindingLimit}";
+    internal static string Summary(PlanLine line) => $"{line.Kind}: {Added(line)}; {Tools(line.First)}; {Times(line)}";
 
-    internal static string Summary(PlanLine line) => $"{line.Kind}: {Added(line)}; {Tools(line)}; {Times(line)}";
+    private static string Spread(TimeSpread? spread) => spread is null
+        ? string.Empty
+        : string.Create(CultureInfo.InvariantCulture, $" ({spread.P10.Seconds:0.0} to {spread.P90.Seconds:0.0})");
 }

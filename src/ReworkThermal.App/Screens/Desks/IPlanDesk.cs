@@ -1,3 +1,5 @@
+using ReworkThermal.Core.Planning;
+
 namespace ReworkThermal.App.Screens.Desks;
 
 /// <summary>Makes plans. Called on a background thread.</summary>

@@ -12,8 +12,8 @@ internal abstract record PadBudget
     /// <param name="Central">Share used with central values [1].</param>
     /// <param name="High">Share used at the unfavourable end [1].</param>
     /// <param name="Governing">Gauge that governs, in words.</param>
-    /// <param name="Remark">What was assumed or left out; empty when nothing.</param>
-    internal sealed record Known(double Low, double Central, double High, string Governing, string Remark) : PadBudget;
+    /// <param name="TouchesLeftOut">Touches that are not counted, because there are no temperatures for them: the budget is at least this.</param>
+    internal sealed record Known(double Low, double Central, double High, string Governing, int TouchesLeftOut) : PadBudget;
 
     /// <summary>Cannot be reckoned.</summary>
     /// <param name="Reason">One clause: what is missing.</param>

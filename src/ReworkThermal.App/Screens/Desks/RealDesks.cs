@@ -28,6 +28,12 @@ internal static class RealDesks
             [.. workshop.Profiles.Preheaters.Keys],
             [.. workshop.Removals.Select(r => r.Name)],
             [.. workshop.Limits.Priors.Select(p => p.Name)]);
-        return new Workbench(names, new MixDesk(workshop, melting.Engine), new PlanDesk(), new BenchRuns(), new BudgetDesk(workshop));
+        PadReckoner reckoner = new(workshop);
+        return new Workbench(
+            names,
+            new MixDesk(workshop, melting.Engine),
+            new PlanDesk(workshop, melting, reckoner),
+            new BenchRuns(workshop, new JointPoser(workshop, melting.Engine, reckoner), reckoner),
+            new BudgetDesk(reckoner));
     }
 }

@@ -6,7 +6,7 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="ScheilEndC">Last liquid of the refitted joint on real cooling [°C].</param>
 /// <param name="LiquidAt100">Share still liquid at 100 °C on real cooling [1].</param>
 /// <param name="LiquidAt140">Share still liquid at 140 °C on real cooling [1].</param>
-/// <param name="PassesNeeded">Fewest passes after which less than 0.1 % is liquid at 100 °C, or null when the most allowed do not do it.</param>
+/// <param name="PassesNeeded">Fewest passes after which less than 0.1 % is liquid at 140 °C, or null when the most allowed do not do it.</param>
 internal sealed record ResidueFigures(
     double Share,
     double SolidusC,

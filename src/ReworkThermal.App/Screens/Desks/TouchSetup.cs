@@ -7,4 +7,5 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="Job">The job as it stands.</param>
 /// <param name="Start">Purpose, tools, pads.</param>
 /// <param name="Stop">When the tool must come off by the plan, or null without a plan.</param>
-internal sealed record TouchSetup(JobState Job, TouchStart Start, Duration? Stop);
+/// <param name="Bench">The bench as the plan request has it: side, contact, room, refit alloy.</param>
+internal sealed record TouchSetup(JobState Job, TouchStart Start, Duration? Stop, PlanForm Bench);

@@ -58,9 +58,9 @@ internal static class ClockDrawing
         sheet.Rule(panel, 0, state.Pad is { } pad ? ScreenWords.PadWord(pad.Value) : ScreenClockWords.NoPad);
         int row = 1;
         Setting("U", "for", ScreenClockWords.Purpose(clock.Purpose));
-        Setting("I", "iron", clock.IronCelsius is double iron ? ScreenClockWords.Degrees(iron) : ScreenClockWords.NotUsed);
+        Setting("I", "iron", clock.IronCelsius is double iron ? $"{ScreenClockWords.Degrees(iron)} {clock.IronName}" : ScreenClockWords.NotUsed);
         Setting("A", "air", clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? ScreenClockWords.Air(air, flow) : ScreenClockWords.NotUsed);
-        Setting("B", "board", clock.PreheatCelsius is double preheat ? ScreenClockWords.Degrees(preheat) : ScreenClockWords.NotUsed);
+        Setting("B", "board", clock.PreheatCelsius is double preheat ? $"{ScreenClockWords.Degrees(preheat)} {clock.PreheaterName}" : ScreenClockWords.NotUsed);
         sheet.Put(panel, 1, row++, job.Plan is { What: { } plan } ? ScreenClockWords.PlanTimes(plan) : ScreenClockWords.NoPlan, Ink.Quiet);
         row++;
         (string headline, string hint, Ink ink, TimeSpan time) = Headline(state, job);

@@ -57,7 +57,7 @@ internal static class PlanDrawing
         int row = 1;
         foreach ((int i, PlanLine line) in report.Plans.Index())
         {
-            sheet.Put(body, 2, row, $"{i + 1}  {line.Kind}: {ScreenPlanWords.Added(line)}; {ScreenPlanWords.Tools(line)}");
+            sheet.Put(body, 2, row, $"{i + 1}  {line.Kind}: {ScreenPlanWords.Added(line)}; {ScreenPlanWords.Tools(line.First)}");
             ListWindow.Mark(sheet, body, row++, plan.Chosen == i);
             sheet.Put(body, 5, row++, $"{ScreenPlanWords.Times(line)}; {ScreenPlanWords.Cost(line)}", Ink.Strong);
         }
@@ -78,12 +78,14 @@ internal static class PlanDrawing
         if (report.Plans.Count > 0)
         {
             PlanLine chosen = report.Plans[Math.Min(plan.Chosen, report.Plans.Count - 1)];
-            lines.Add((ScreenPlanWords.FlowTime(chosen), Ink.Plain));
-            lines.Add((ScreenPlanWords.Binding(chosen), Ink.Plain));
-            lines.AddRange(chosen.Reasons.Select(r => (r, Ink.Plain)));
+            lines.AddRange(ScreenPlanWords.Reading(chosen).Select(r => (r, Ink.Plain)));
+            lines.AddRange(chosen.Cautions.Select(c => ($"! {c}", Ink.Care)));
+        }
+        else if (report.NoPlanReason is { } reason)
+        {
+            lines.Add((reason, Ink.Care));
         }
 
-        lines.AddRange(report.Cautions.Select(c => ($"! {c}", Ink.Care)));
         lines.AddRange(report.RuledOut.Select(r => ($"{ScreenPlanWords.RuledOut}: {r.Subject}: {r.Reason}", Ink.Quiet)));
         lines.AddRange(report.Notes.Concat(report.Budget).Select(n => (n, Ink.Quiet)));
         return lines;

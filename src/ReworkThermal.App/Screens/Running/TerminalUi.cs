@@ -26,7 +26,9 @@ internal static class TerminalUi
             return ScreenWords.NeedsTerminal;
         }
 
+#pragma warning disable CA2000 // Init answers the object it was called on.
         using IApplication app = Application.Create().Init();
+#pragma warning restore CA2000
         if (app.Driver is { } driver)
         {
             // The sixteen colours only: they follow the user's own settings, and the background stays the terminal's.

@@ -16,13 +16,19 @@ internal sealed record ClockState
     /// <summary>Iron set temperature [°C], or null.</summary>
     internal double? IronCelsius { get; init; }
 
+    /// <summary>Iron profile, or null.</summary>
+    internal string? IronName { get; init; }
+
+    /// <summary>Preheater profile, or null.</summary>
+    internal string? PreheaterName { get; init; }
+
     /// <summary>Hot-air set temperature [°C], or null.</summary>
     internal double? AirCelsius { get; init; }
 
     /// <summary>Hot-air flow [L/min], or null.</summary>
     internal double? AirLitresPerMinute { get; init; }
 
-    /// <summary>Preheater set temperature [°C], or null.</summary>
+    /// <summary>Board temperature held by the preheater [°C], or null.</summary>
     internal double? PreheatCelsius { get; init; }
 
     /// <summary>Where the touch stands.</summary>

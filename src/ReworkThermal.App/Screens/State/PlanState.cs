@@ -2,6 +2,8 @@ using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.Core.Reports;
 
+using ReworkThermal.Core.Planning;
+
 namespace ReworkThermal.App.Screens.State;
 
 /// <summary>The plan: the request, the run, the answer.</summary>

@@ -60,10 +60,10 @@ internal static class ClockUpdate
     /// <summary>Takes the settings of an accepted plan.</summary>
     internal static ClockState WithPlan(ClockState clock, AcceptedPlan plan) => clock with
     {
-        IronCelsius = plan.IronSet?.DegreesCelsius,
+        IronCelsius = plan.IronSet is { } iron ? Math.Round(iron.DegreesCelsius, 3) : null,
         AirCelsius = plan.AirSet?.DegreesCelsius,
         AirLitresPerMinute = plan.AirFlow?.LitersPerMinute,
-        PreheatCelsius = plan.PreheatSet?.DegreesCelsius,
+        PreheatCelsius = plan.PreheatSet is { } preheat ? Math.Round(preheat.DegreesCelsius, 3) : null,
     };
 
     /// <summary>Time goes on: bells, and the next reading of the simulation.</summary>
@@ -107,7 +107,7 @@ internal static class ClockUpdate
             touch.Start.Tools,
             touch.Since.Wall,
             Duration.FromSeconds(stage.Length.TotalSeconds),
-            [.. touch.Start.Pads.Select(p => new PadExposure(p, Touched: true, touch.FlowedAt is null ? null : true, series))]);
+            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? null : true, series))]);
         Step step = new Step(state).Record(new JobEvent.ExposureLogged(exposure, touch.Entry), new RecordedFor(RecordedForKind.TouchEnd, state.Clock.Turn));
         return touch.FlowedAt is { } flowed ? step.Record(TouchAnswers.Flow(touch.Start, flowed)) : step;
     }
@@ -179,7 +179,7 @@ internal static class ClockUpdate
         };
         return new Step(next)
             .Record(new JobEvent.TouchStarted(start), new RecordedFor(RecordedForKind.TouchStart, turn))
-            .Do(new Errand.BeginRun(turn, new TouchSetup(job, start, job.Plan?.What.Stop)));
+            .Do(new Errand.BeginRun(turn, new TouchSetup(job, start, job.Plan?.What.Stop, state.Plan.Form)));
     }
 
     private static Step Stop(BenchState state, TouchStage.Running running)
@@ -213,7 +213,7 @@ internal static class ClockUpdate
             return new Step(state with { Clock = clock with { Pad = pads[(at + (press.Kind == PressKind.Down ? 1 : -1) + pads.Count) % pads.Count] } });
         }
 
-        Logged<TouchStart>? open = state.Job?.OpenTouches.FirstOrDefault();
+        Logged<TouchStart>? open = state.Job?.OpenTouches.Count > 0 ? state.Job.OpenTouches[0] : null;
         return press.Letter switch
         {
             'u' => new Step(state with { Clock = clock with { Purpose = (TouchPurpose)(((int)clock.Purpose + 1) % Enum.GetValues<TouchPurpose>().Length) } }),

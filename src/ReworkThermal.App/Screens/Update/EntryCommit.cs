@@ -70,7 +70,7 @@ internal static class EntryCommit
             touch.What.Tools,
             touch.At,
             Duration.FromSeconds(seconds),
-            [.. touch.What.Pads.Select(p => new PadExposure(p, Touched: true, Melted: null, Series: null))],
+            [.. touch.What.Pads.Select(p => new HeatedPad(p, Touched: true, Melted: null, Series: null))],
             Note: ScreenClockWords.CompletedLater);
         return new Step(state with { Entry = entry with { Waiting = true } }).Record(new JobEvent.ExposureLogged(exposure, touch.Number), RecordedFor.Entry);
     }

@@ -78,12 +78,12 @@ internal static class JobUpdate
             return new Step(state).Complain(ScreenJobWords.ChoosePadFirst);
         }
 
-        PriorHeat? now = all ? state.Pads[0].Prior : pad!.Prior;
-        PriorHeat next = now switch
+        PriorCondition? now = all ? state.Pads[0].Prior : pad!.Prior;
+        PriorCondition next = now switch
         {
-            PriorHeat.Sound => PriorHeat.Touched,
-            PriorHeat.Touched => PriorHeat.Scorched,
-            _ => PriorHeat.Sound,
+            PriorCondition.Sound => PriorCondition.Touched,
+            PriorCondition.Touched => PriorCondition.Scorched,
+            _ => PriorCondition.Sound,
         };
         IReadOnlyList<PadId> pads = all ? [] : [pad!.Pad];
         return new Step(state).Record(new JobEvent.PriorHeatStated(pads, next, null)).Say(ScreenJobWords.HeatStated(all ? null : pad!.Pad, next));

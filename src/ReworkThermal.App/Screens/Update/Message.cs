@@ -3,6 +3,8 @@ using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 
+using ReworkThermal.Core.Planning;
+
 namespace ReworkThermal.App.Screens.Update;
 
 /// <summary>Something that happened, to the screens or behind them.</summary>

@@ -5,6 +5,8 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Reports;
 
+using ReworkThermal.Core.Planning;
+
 namespace ReworkThermal.App.Screens.Update;
 
 /// <summary>The plan: request, run, answer, acceptance.</summary>
@@ -149,12 +151,12 @@ internal static class PlanUpdate
         AcceptedPlan plan = new(
             line.Alloy,
             line.Alloy is null ? null : line.AddedMass,
-            line.IronSetting,
-            line.Preheat,
-            line.AirSetting,
-            line.AirFlow,
-            line.Dwell,
-            line.Stop,
+            line.First.IronSetting,
+            line.First.Preheater is null ? null : line.First.Board,
+            AirSet: null,
+            AirFlow: null,
+            line.First.Dwell,
+            line.First.Stop,
             line.Passes,
             ScreenPlanWords.Summary(line));
         return new Step(state).Record(new JobEvent.PlanAccepted(plan)).Say(ScreenPlanWords.Accepted);
