@@ -31,7 +31,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
 
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
         page.Blank();
-        IReadOnlyList<ProbeTrace> shown = ProbesThatFit(page.Width);
+        List<ProbeTrace> shown = ProbesThatFit(page.Width);
         page.Table([HeatWords.TimeColumn, .. shown.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(i => Row(i, shown))]);
         if (shown.Count < report.Probes.Count)
         {

@@ -42,6 +42,7 @@ internal sealed class CandidateList
     [
         .. _all.Where(c => Fits(c, kind))
             .OrderBy(c => c.Cost.RankFor(kind, _lossPerMelt))
+            .ThenBy(c => c.Cost.Laminate)
             .ThenBy(c => c.Station.Setting.Set.Kelvins)
             .ThenBy(c => c.Mix.Name, StringComparer.Ordinal),
     ];

@@ -6,6 +6,9 @@ namespace ReworkThermal.Core.Planning;
 /// <param name="AddedKg">Mass of added alloy [kg].</param>
 internal readonly record struct JobCost(double Laminate, int Melts, double AddedKg)
 {
+    // Half a percent of the time to delamination: less than any uncertainty of the laminate sum, so not worth another melt or more alloy.
+    private const double LaminateStep = 0.005;
+
     /// <summary>
     /// Figures by which plans of a kind are ordered, the most important first. Adhesion lost is 1 - (1 - D) (1 - delta)^N with the laminate
     /// sum D and N melts, the adhesion gauge's own formula for a pad that was sound.
@@ -16,6 +19,6 @@ internal readonly record struct JobCost(double Laminate, int Melts, double Added
     {
         PlanKind.SmallestBudget => (1 - (Math.Max(0, 1 - Laminate) * Math.Pow(1 - lossPerMelt, Melts)), Laminate, AddedKg),
         PlanKind.LeastEffort => (Melts, AddedKg, Laminate),
-        _ => (Laminate, Melts, AddedKg),
+        _ => (Math.Ceiling(Laminate / LaminateStep), Melts, AddedKg),
     };
 }

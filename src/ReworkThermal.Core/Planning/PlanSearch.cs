@@ -17,7 +17,7 @@ namespace ReworkThermal.Core.Planning;
 /// <param name="limits">Damage limits.</param>
 public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, DamageLimits limits)
 {
-    private const int LeastPlans = 3;
+    private const int LeastPlans = 4;
     private const int MostPlans = 5;
 
     /// <summary>Answers a request.</summary>

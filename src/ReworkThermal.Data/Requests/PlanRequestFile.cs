@@ -97,7 +97,10 @@ public static class PlanRequestFile
 
         return new Bench
         {
-            Room = workshop.Room.At(bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient)),
+            Room = bench.OneOf("room", workshop.Profiles.Rooms) with
+            {
+                Room = bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient),
+            },
             Irons = Chosen(bench, "irons", workshop.Profiles.Irons, 1),
             Contact = workshop.Profiles.Contacts[bench.OneOf("contact", _contacts)],
             Preheaters = Chosen(bench, "preheaters", workshop.Profiles.Preheaters, 0),

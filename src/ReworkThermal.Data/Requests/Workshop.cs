@@ -13,15 +13,13 @@ namespace ReworkThermal.Data.Requests;
 /// <param name="Removals">Ways of taking solder out.</param>
 /// <param name="Wire">Flux-cored wire.</param>
 /// <param name="Planning">Limits of a plan that a request need not repeat.</param>
-/// <param name="Room">The air around the bench.</param>
 public sealed record Workshop(
     AlloyShelf Alloys,
     ProfileLibrary Profiles,
     DamageLimits Limits,
     IReadOnlyList<RemovalMethod> Removals,
     WireStock Wire,
-    PlanningDefaults Planning,
-    StillAir Room)
+    PlanningDefaults Planning)
 {
     /// <summary>Reads all data folders.</summary>
     /// <param name="root">Where they are.</param>
@@ -39,8 +37,7 @@ public sealed record Workshop(
             limits,
             RemovalFiles.Load(root),
             WireStock.Read(Path.Combine(root.Alloys, "wire.toml")),
-            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")),
-            StillAir.Read(Path.Combine(root.Profiles, "room.toml")));
+            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")));
     }
 
     private static void RequireKnownClasses(ProfileLibrary profiles, DamageLimits limits)

@@ -1,8 +1,4 @@
 using ReworkThermal.Core.HeatFlow;
-<<<<<<< HEAD
-using UnitsNet;
-=======
->>>>>>> heat
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 
