@@ -46,6 +46,7 @@ internal static class ScreenPlanWords
         PlanField.Preheaters => "preheaters at hand",
         PlanField.Removal => "taken out with",
         PlanField.WireMillimetres => "wire, mm",
+        PlanField.Room => "air at the bench",
         PlanField.AmbientCelsius => "room, °C",
         PlanField.MostDwellSeconds => "longest touch, s",
         PlanField.MostBudgetPercent => "most budget, %",

@@ -54,8 +54,7 @@ internal sealed class JointPoser(Workshop workshop, PhaseEngine engine, PadRecko
 
     private JointSetup WithBoard(TouchSetup setup, JointSite site, TipSource tip)
     {
-        Surroundings room = workshop.Room.At(Temperature.FromDegreesCelsius(
-            double.Parse(setup.Bench[PlanField.AmbientCelsius], System.Globalization.CultureInfo.InvariantCulture)));
+        Surroundings room = RoomOf.The(workshop, setup.Bench);
         BottomHeat? below = null;
         if (setup.Start.Tools.OfType<Core.Jobs.ToolSetting.Preheater>().FirstOrDefault() is { } heater)
         {

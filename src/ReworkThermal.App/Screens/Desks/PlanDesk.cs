@@ -72,7 +72,7 @@ internal sealed class PlanDesk(Workshop workshop, MeltingShelf melting, PadRecko
 
     private Bench Bench(PlanForm form) => new()
     {
-        Room = workshop.Room.At(Temperature.FromDegreesCelsius(Number(form, PlanField.AmbientCelsius))),
+        Room = RoomOf.The(workshop, form),
         Irons = [.. PlanFormRules.Names(form[PlanField.Irons]).Select(n => workshop.Profiles.Irons[n])],
         Contact = workshop.Profiles.Contacts[Enum.Parse<ContactState>(form[PlanField.Contact], ignoreCase: true)],
         Preheaters = [.. PlanFormRules.Names(form[PlanField.Preheaters]).Select(n => workshop.Profiles.Preheaters[n])],

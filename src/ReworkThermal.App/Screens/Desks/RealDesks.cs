@@ -27,7 +27,11 @@ internal static class RealDesks
             [.. workshop.Profiles.Contacts.Keys.Select(c => c.ToString().ToLowerInvariant())],
             [.. workshop.Profiles.Preheaters.Keys],
             [.. workshop.Removals.Select(r => r.Name)],
-            [.. workshop.Limits.Priors.Select(p => p.Name)]);
+            [.. workshop.Limits.Priors.Select(p => p.Name)],
+            [.. workshop.Profiles.Rooms.Keys],
+            workshop.Profiles.Irons.Select(i => (i.Key, i.Value.Name)).Concat(workshop.Profiles.Preheaters.Select(p => (p.Key, p.Value.Name)))
+                .DistinctBy(t => t.Name)
+                .ToDictionary(t => t.Name, t => t.Key));
         PadReckoner reckoner = new(workshop);
         return new Workbench(
             names,

@@ -36,6 +36,9 @@ internal enum PlanField
     /// <summary>Diameter of the wire [mm].</summary>
     WireMillimetres,
 
+    /// <summary>Air around the bench.</summary>
+    Room,
+
     /// <summary>Room temperature [°C].</summary>
     AmbientCelsius,
 

@@ -23,6 +23,7 @@ internal static class PlanFormRules
         PlanField.Contact => shelf?.Contacts ?? [],
         PlanField.Preheaters => [ScreenPlanWords.NoneAtHand, .. OneOrAll(shelf?.Preheaters ?? [])],
         PlanField.Removal => shelf?.Removals ?? [],
+        PlanField.Room => shelf?.Rooms ?? [],
         PlanField.LeadFreeOnly => _yesNo,
         _ => [],
     };

@@ -159,6 +159,16 @@ internal static class PlanUpdate
             line.First.Stop,
             line.Passes,
             ScreenPlanWords.Summary(line));
-        return new Step(state).Record(new JobEvent.PlanAccepted(plan)).Say(ScreenPlanWords.Accepted);
+        BenchState next = state with
+        {
+            Clock = state.Clock with
+            {
+                IronName = Id(state, line.First.Iron) ?? state.Clock.IronName,
+                PreheaterName = Id(state, line.First.Preheater) ?? state.Clock.PreheaterName,
+            },
+        };
+        return new Step(next).Record(new JobEvent.PlanAccepted(plan)).Say(ScreenPlanWords.Accepted);
     }
+
+    private static string? Id(BenchState state, string? tool) => tool is null ? null : state.Shelf?.ToolIds.GetValueOrDefault(tool);
 }

@@ -33,6 +33,7 @@ internal static class ShelfUpdate
             .With(PlanField.LeadFreeOnly, brief is null ? state.Plan.Form[PlanField.LeadFreeOnly] : brief.LeadFreeOnly ? "yes" : "no")
             .With(PlanField.Irons, Or(state.Plan.Form[PlanField.Irons], shelf is null ? null : [string.Join(", ", shelf.Irons)]))
             .With(PlanField.Preheaters, Or(state.Plan.Form[PlanField.Preheaters], shelf?.Preheaters))
+            .With(PlanField.Room, Or(state.Plan.Form[PlanField.Room], shelf?.Rooms))
             .With(PlanField.Removal, mix.Removal);
         return state with { Mix = state.Mix with { Question = mix }, Plan = state.Plan with { Form = form } };
     }
