@@ -6,6 +6,12 @@ internal static class HelpText
     internal const string Program =
         "Computes what a mixed solder joint melts at, what a plated barrel in this board needs to flow, and how much heat a pad has had.";
 
+    internal const string Plain = "Terminal UI: no colour and no drawing characters; text carries everything.";
+
+    internal const string Light = "Terminal UI: colours for a light background.";
+
+    internal const string Store = "File of the job store; the usual place when not given.";
+
     internal const string Json = "Give the answer as JSON; field names carry their units.";
 
     internal const string Melt = "Melting behaviour of a solder or a mix.";
