@@ -16,6 +16,9 @@ internal static class DiluteCommand
 
     private const double MostShare = 0.9;
 
+    // Flow of tin-lead eutectic solder, the temperature that irons, parts and hands are used to.
+    private const double UsualTargetC = 183;
+
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
@@ -27,7 +30,9 @@ internal static class DiluteCommand
         Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
         Option<double?> wire = Numbers.Option("--wire", HelpText.Wire, 0.2, 3, "mm");
         Option<bool> leadFree = new("--lead-free") { Description = HelpText.LeadFree };
+        PickedUp pickedUp = new();
         Command command = new("dilute", HelpText.Dilute) { joint, board, solder, with, ratio, target, wire, leadFree };
+        pickedUp.AddTo(command);
         command.SetAction(parse => Front.Show(
             Answer(shell, new DilutionWish(
                 parse.GetRequiredValue(joint),
@@ -37,7 +42,8 @@ internal static class DiluteCommand
                 parse.GetValue(ratio),
                 parse.GetValue(target),
                 parse.GetValue(wire),
-                parse.GetValue(leadFree))),
+                parse.GetValue(leadFree),
+                pickedUp.Read(parse))),
             parse.GetValue(json),
             shell));
         return command;
@@ -45,19 +51,25 @@ internal static class DiluteCommand
 
     private static Reply Answer(Shell shell, DilutionWish wish)
     {
-        if (wish.Ratio is null == wish.TargetFlow is null)
+        if ((wish.Ratio is not null && wish.TargetFlow is not null) || (wish.With is not null && wish.Ratio is null && wish.TargetFlow is null))
         {
             return new Reply.Misused(Refusals.RatioOrTarget);
         }
 
         MeltingShelf shelf = new(shell.Data);
         Workshop workshop = Workshop.Load(shell.Data);
-        IReadOnlyList<Alloy>? alloys = AlloysFor(wish, shelf);
-        return (alloys, JointCharge.Find(wish.Joint, wish.Board, wish.Solder, shelf, workshop.Profiles)) switch
+        List<string> notes = [];
+        if (wish.Ratio is null && wish.TargetFlow is null)
+        {
+            wish = wish with { TargetFlow = UsualTargetC };
+            notes.Add(Assumptions.Target(Numerals.Celsius(Temperature.FromDegreesCelsius(UsualTargetC), 0)));
+        }
+
+        return (AlloysFor(wish, shelf), JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
         {
             (null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
             (_, JointCharge.Refused refused) => new Reply.Misused(refused.Reason),
-            ({ } known, JointCharge.Known joint) => Answer(shell, wish, known, joint, shelf, workshop),
+            ({ } alloys, JointCharge.Known joint) => Answer(shell, wish, alloys, joint, shelf, workshop, notes),
             _ => throw new InvalidOperationException("unknown kind of choice"),
         };
     }
@@ -68,7 +80,8 @@ internal static class DiluteCommand
         IReadOnlyList<Alloy> alloys,
         JointCharge.Known joint,
         MeltingShelf shelf,
-        Workshop workshop)
+        Workshop workshop,
+        IReadOnlyList<string> notes)
     {
         Length diameter = Length.FromMillimeters(wish.WireMm ?? UsualWireMm);
         SolderProperties properties = shelf.Alloys.Properties;
@@ -83,7 +96,7 @@ internal static class DiluteCommand
             joint.Charge.Amount,
             [.. choices.Select(c => reporting.Line(c, []))],
             DilutionReporting.LeftOut(excluded),
-            [.. joint.Notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
+            [.. notes, .. joint.Notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
             sources);
         DilutionView view = new(report, single: wish.With is not null && choices.Count == 1);
         return choices.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
