@@ -9,16 +9,16 @@ using UnitsNet;
 
 namespace ReworkThermal.App.Commands;
 
-/// <summary>The command <c>clean</c>: the joint after passes and refit, and how many passes are enough.</summary>
+/// <summary>The command <c>clean</c>: what passes leave in a joint, and what the refitted joint does.</summary>
 internal static class CleanCommand
 {
-    private const string UsualRemoval = "braid";
+    private const int MostPasses = 12;
 
-    private const double UsualRatio = 0.5;
+    private const double UsualShare = 0.3;
 
     private const double MostShare = 0.9;
 
-    private const int MostPasses = 12;
+    private const string UsualRemoval = "braid";
 
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
@@ -27,14 +27,12 @@ internal static class CleanCommand
         Option<string?> board = JointCharge.BoardOption();
         Option<string?> solder = JointCharge.SolderOption();
         Option<string> with = new("--with") { Description = HelpText.With, HelpName = "alloy", Required = true };
-        Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, MostShare, string.Empty);
+        Option<double?> ratio = Numbers.Option("--ratio", HelpText.FirstRatio, 0, MostShare, string.Empty);
         Option<int?> passes = Numbers.WholeOption("--passes", HelpText.Passes, 1, MostPasses);
-        passes.Required = true;
-        Option<string> refill = new("--refill") { Description = HelpText.Refill, HelpName = "alloy", Required = true };
-        Option<string?> flush = new("--flush") { Description = HelpText.Flush, HelpName = "alloy" };
+        Option<string> refill = new("--refill") { Description = HelpText.Refill, HelpName = "composition", Required = true };
         Option<string?> removal = new("--removal") { Description = HelpText.Removal, HelpName = "name" };
         PickedUp pickedUp = new();
-        Command command = new("clean", HelpText.Clean) { joint, board, solder, with, ratio, passes, refill, flush, removal };
+        Command command = new("clean", HelpText.Clean) { joint, board, solder, with, ratio, passes, refill, removal };
         pickedUp.AddTo(command);
         command.SetAction(parse => Front.Show(
             Answer(shell, new CleaningWish(
@@ -43,9 +41,8 @@ internal static class CleanCommand
                 parse.GetValue(solder),
                 parse.GetRequiredValue(with),
                 parse.GetValue(ratio),
-                parse.GetValue(passes) ?? 1,
+                parse.GetValue(passes),
                 parse.GetRequiredValue(refill),
-                parse.GetValue(flush),
                 parse.GetValue(removal),
                 pickedUp.Read(parse))),
             parse.GetValue(json),
@@ -57,79 +54,66 @@ internal static class CleanCommand
     {
         MeltingShelf shelf = new(shell.Data);
         Workshop workshop = Workshop.Load(shell.Data);
-        RemovalMethod? removal = workshop.Removals.FirstOrDefault(r => r.Name == (wish.Removal ?? UsualRemoval));
+        RemovalMethod? removal = workshop.Removals.FirstOrDefault(r => string.Equals(r.Name, wish.Removal ?? UsualRemoval, StringComparison.OrdinalIgnoreCase));
         if (removal is null)
         {
-            return new Reply.Misused(Refusals.UnknownName("--removal", wish.Removal!, workshop.Removals.Select(r => r.Name)));
+            return new Reply.Misused(Refusals.UnknownName("--removal", wish.Removal ?? UsualRemoval, workshop.Removals.Select(r => r.Name)));
         }
 
-        string[] names = [wish.With, wish.Refill, wish.Flush ?? wish.Refill];
-        DesignationReading[] readings = [.. names.Select(shelf.Alloys.Find)];
-        if (readings.OfType<DesignationReading.Refused>().FirstOrDefault() is { } refused)
+        return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
         {
-            return new Reply.Misused(refused.Reason);
-        }
-
-        return JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles) switch
-        {
-            JointCharge.Refused misfit => new Reply.Misused(misfit.Reason),
-            JointCharge.Known joint => Answer(wish, names, [.. readings.Cast<DesignationReading.Accepted>()], joint, removal, shelf),
-            _ => throw new InvalidOperationException("unknown kind of choice"),
+            (DesignationReading.Refused refused, _, _) => new Reply.Misused(refused.Reason),
+            (_, DesignationReading.Refused refused, _) => new Reply.Misused(refused.Reason),
+            (_, _, JointCharge.Refused refused) => new Reply.Misused(refused.Reason),
+            (DesignationReading.Accepted added, DesignationReading.Accepted refill, JointCharge.Known joint) => Answer(wish, added.Fractions, refill.Fractions, joint, removal, shelf),
+            _ => throw new InvalidOperationException("unknown kind of reading"),
         };
     }
 
-    private static Reply Answer(
-        CleaningWish wish,
-        string[] names,
-        DesignationReading.Accepted[] solders,
-        JointCharge.Known known,
-        RemovalMethod removal,
-        MeltingShelf shelf)
+    private static Reply Answer(CleaningWish wish, MassFractions added, MassFractions refill, JointCharge.Known joint, RemovalMethod removal, MeltingShelf shelf)
     {
-        SolderCharge joint = known.Charge;
-        Mass added = joint.AmountForShare(Ratio.FromDecimalFractions(wish.Ratio ?? UsualRatio));
-        CleaningQuestion question = new(joint, new SolderCharge(added, solders[0].Fractions), solders[2].Fractions, solders[1].Fractions, removal, MostPasses);
-        switch (new CleaningSearch(shelf.Engine).Answer(question))
+        Ratio share = Ratio.FromDecimalFractions(wish.Ratio ?? UsualShare);
+        CleaningAnswer answer = new CleaningSearch(shelf.Engine).Answer(new CleaningQuestion(
+            joint.Charge,
+            new SolderCharge(joint.Charge.AmountForShare(share), added),
+            refill,
+            refill,
+            removal,
+            MostPasses));
+        if (answer is not CleaningAnswer.Followed followed)
         {
-            case CleaningAnswer.Failed failed:
-                return new Reply.Unusable(failed.Reason);
-            case CleaningAnswer.Followed followed:
-                FinalJoint asked = followed.ByPasses[wish.Passes - 1];
-                IReadOnlyList<string> sources = shelf.SourcesFor(asked.Joint.Fractions.MixedWith(solders[0].Fractions, 0.5));
-                CleaningReport report = new(
-                    known.JointName,
-                    joint,
-                    names[0],
-                    added,
-                    names[2],
-                    names[1],
-                    asked,
-                    new MeltReporting(shelf.Engine, shelf.Alloys.Properties).Computed(asked.Melting, asked.Freezing, [], sources),
-                    followed.ByPasses,
-                    followed.Enough,
-                    followed.EnoughAtBest,
-                    followed.EnoughAtWorst,
-                    removal,
-                    MixHazards.Of(joint.Fractions.MixedWith(solders[1].Fractions, 0.5), solders[0].Fractions),
-                    [.. Assumed(wish), .. known.Notes, .. solders.SelectMany(s => s.Notes).Distinct(), CleaningWords.FlushAssumption(names[2])],
-                    sources);
-                CleaningView view = new(report);
-                return asked.IsClean ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
-            default:
-                throw new InvalidOperationException("unknown kind of cleaning answer");
+            return new Reply.AnsweredNo(new FailureView(joint.JointName, ((CleaningAnswer.Failed)answer).Reason));
         }
-    }
 
-    private static IEnumerable<string> Assumed(CleaningWish wish)
-    {
+        List<string> notes = [.. joint.Notes];
         if (wish.Ratio is null)
         {
-            yield return CleaningWords.RatioAssumption;
+            notes.Add(Assumptions.FirstShare(Numerals.Percent(UsualShare)));
         }
 
-        if (wish.Removal is null)
-        {
-            yield return CleaningWords.RemovalAssumption(UsualRemoval);
-        }
+        notes.Add(Assumptions.Removal(
+            removal.Name,
+            Numerals.Percent(removal.Efficiency.Central.DecimalFractions),
+            Numerals.Percent(removal.Efficiency.Low.DecimalFractions),
+            Numerals.Percent(removal.Efficiency.High.DecimalFractions)));
+        notes.Add(Assumptions.Flush);
+        int asked = wish.Passes ?? followed.Enough ?? MostPasses;
+        FinalJoint last = followed.ByPasses[asked - 1];
+        CleaningReport report = new(
+            joint.JointName,
+            joint.Charge.Fractions,
+            joint.Charge.Amount,
+            wish.With,
+            refill,
+            asked,
+            [.. followed.ByPasses.Select(FinalJointReporting.CleaningLine)],
+            followed.Enough,
+            followed.EnoughAtBest,
+            followed.EnoughAtWorst,
+            last.Melting.Uncertainty,
+            [.. notes, .. last.Melting.Caveats],
+            shelf.SourcesFor(last.Joint.Fractions));
+        CleaningView view = new(report);
+        return last.IsClean ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
     }
 }

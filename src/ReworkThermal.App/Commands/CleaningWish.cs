@@ -2,16 +2,15 @@ using UnitsNet;
 
 namespace ReworkThermal.App.Commands;
 
-/// <summary>What the command <c>clean</c> was asked.</summary>
-/// <param name="Joint">Joint profile.</param>
-/// <param name="Board">Board profile; null for the only one that fits.</param>
-/// <param name="Solder">Solder in the joint; null for the usual one.</param>
-/// <param name="With">Dilution alloy.</param>
-/// <param name="Ratio">Share of the first mix that is added alloy; null for half.</param>
-/// <param name="Passes">Number of passes.</param>
-/// <param name="Refill">Alloy of the refit.</param>
-/// <param name="Flush">Alloy that later passes add; null for the refill alloy.</param>
-/// <param name="Removal">Way of removal; null for the usual one.</param>
+/// <summary>What was asked of <c>clean</c>, as it stands on the command line.</summary>
+/// <param name="Joint">Identifier of a joint profile.</param>
+/// <param name="Board">Identifier of a board profile; null when not named.</param>
+/// <param name="Solder">What is in the joint; null when not named.</param>
+/// <param name="With">Alloy that the first pass adds.</param>
+/// <param name="Ratio">Its mass share in the mix; null when not named.</param>
+/// <param name="Passes">Number of passes; null to find how many are enough.</param>
+/// <param name="Refill">Composition of the refit.</param>
+/// <param name="Removal">How molten solder is taken out; null when not named.</param>
 /// <param name="PickedUp">Metal taken up from barrel and finish.</param>
 internal sealed record CleaningWish(
     string Joint,
@@ -19,8 +18,7 @@ internal sealed record CleaningWish(
     string? Solder,
     string With,
     double? Ratio,
-    int Passes,
+    int? Passes,
     string Refill,
-    string? Flush,
     string? Removal,
     (Mass Copper, Mass Silver) PickedUp);

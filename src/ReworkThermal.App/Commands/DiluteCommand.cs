@@ -56,20 +56,21 @@ internal static class DiluteCommand
             return new Reply.Misused(Refusals.RatioOrTarget);
         }
 
-        MeltingShelf shelf = new(shell.Data);
-        Workshop workshop = Workshop.Load(shell.Data);
-        List<string> notes = [];
+        List<string> assumed = [];
         if (wish.Ratio is null && wish.TargetFlow is null)
         {
             wish = wish with { TargetFlow = UsualTargetC };
-            notes.Add(Assumptions.Target(Numerals.Celsius(Temperature.FromDegreesCelsius(UsualTargetC), 0)));
+            assumed.Add(Assumptions.Target(Numerals.Celsius(Temperature.FromDegreesCelsius(UsualTargetC), 0)));
         }
 
-        return (AlloysFor(wish, shelf), JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
+        MeltingShelf shelf = new(shell.Data);
+        Workshop workshop = Workshop.Load(shell.Data);
+        IReadOnlyList<Alloy>? alloys = AlloysFor(wish, shelf);
+        return (alloys, JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
         {
             (null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
             (_, JointCharge.Refused refused) => new Reply.Misused(refused.Reason),
-            ({ } alloys, JointCharge.Known joint) => Answer(shell, wish, alloys, joint, shelf, workshop, notes),
+            ({ } known, JointCharge.Known joint) => Answer(shell, wish, known, joint with { Notes = [.. assumed, .. joint.Notes] }, shelf, workshop),
             _ => throw new InvalidOperationException("unknown kind of choice"),
         };
     }
@@ -80,8 +81,7 @@ internal static class DiluteCommand
         IReadOnlyList<Alloy> alloys,
         JointCharge.Known joint,
         MeltingShelf shelf,
-        Workshop workshop,
-        IReadOnlyList<string> notes)
+        Workshop workshop)
     {
         Length diameter = Length.FromMillimeters(wish.WireMm ?? UsualWireMm);
         SolderProperties properties = shelf.Alloys.Properties;
@@ -96,7 +96,7 @@ internal static class DiluteCommand
             joint.Charge.Amount,
             [.. choices.Select(c => reporting.Line(c, []))],
             DilutionReporting.LeftOut(excluded),
-            [.. notes, .. joint.Notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
+            [.. joint.Notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
             sources);
         DilutionView view = new(report, single: wish.With is not null && choices.Count == 1);
         return choices.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);

@@ -39,25 +39,25 @@ internal abstract record JointCharge
     /// <param name="joint">Identifier of a joint profile.</param>
     /// <param name="board">Identifier of a board profile; null when not named.</param>
     /// <param name="solder">What is in the joint; null when not named.</param>
-    /// <param name="pickedUp">Metal taken up from barrel and finish.</param>
+    /// <param name="pickedUp">Metal that the solder has taken up.</param>
     /// <param name="shelf">Alloys.</param>
     /// <param name="profiles">Profiles.</param>
     /// <returns>The solder, or why it is not known.</returns>
-    internal static JointCharge Find(
-        string joint,
-        string? board,
-        string? solder,
-        (Mass Copper, Mass Silver) pickedUp,
-        MeltingShelf shelf,
-        ProfileLibrary profiles) =>
-        (shelf.Alloys.Find(solder ?? UsualSolder), JointChoice.Find(joint, board, profiles)) switch
+    internal static JointCharge Find(string joint, string? board, string? solder, (Mass Copper, Mass Silver) pickedUp, MeltingShelf shelf, ProfileLibrary profiles)
+    {
+        if (shelf.Alloys.Find(solder ?? UsualSolder) is not DesignationReading.Accepted filling)
         {
-            (DesignationReading.Refused refused, _) => new Refused(refused.Reason),
-            (_, JointChoice.Refused refused) => new Refused(refused.Reason),
-            (DesignationReading.Accepted filling, JointChoice.Chosen chosen) => new Known(
+            return new Refused(((DesignationReading.Refused)shelf.Alloys.Find(solder ?? UsualSolder)).Reason);
+        }
+
+        return JointChoice.Find(joint, board, profiles) switch
+        {
+            JointChoice.Chosen chosen => new Known(
                 chosen.Joint.Name,
                 PickedUp.In(JointSolder.ChargeIn(chosen.Joint, chosen.Board.StackUp.Thickness, filling.Fractions, shelf.Alloys.Properties), pickedUp),
                 [.. solder is null ? [Assumptions.Solder(UsualSolder)] : Array.Empty<string>(), .. filling.Notes, .. chosen.Notes, Assumptions.Filled]),
+            JointChoice.Refused refused => new Refused(refused.Reason),
             _ => throw new InvalidOperationException("unknown kind of choice"),
         };
+    }
 }

@@ -44,6 +44,4 @@ internal static class Refusals
     internal static string OutOfLimits(string option, double value, double least, double most, string unit) => string.Create(
         CultureInfo.InvariantCulture,
         $"{option} must lie between {least:0.###} and {most:0.###}{(unit.Length > 0 ? " " + unit : string.Empty)}; got {value:0.######}.");
-
-    internal const string WholePasses = "--passes must be a whole number";
 }

@@ -24,4 +24,13 @@ public static class FinalJointReporting
             final.Freezing.LiquidMassFractionAt(_hotService),
             final.IsClean);
     }
+
+    /// <summary>A refitted joint with its number of passes.</summary>
+    /// <param name="final">The joint.</param>
+    /// <returns>The line.</returns>
+    public static CleaningLine CleaningLine(FinalJoint final)
+    {
+        ArgumentNullException.ThrowIfNull(final);
+        return new CleaningLine(final.Passes, final.Residue.Amount / final.Joint.Amount, Line(final));
+    }
 }

@@ -117,13 +117,6 @@ internal static class UnitTable
         ["kJ/mol"] = MolarEnergyUnit.KilojoulePerMole,
     });
 
-    internal static readonly Quantity<SpecificEnergy, SpecificEnergyUnit> SpecificEnergies = new("a specific energy", (n, u) => SpecificEnergy.From(n, u), new()
-    {
-        ["J/kg"] = SpecificEnergyUnit.JoulePerKilogram,
-        ["kJ/kg"] = SpecificEnergyUnit.KilojoulePerKilogram,
-        ["J/g"] = SpecificEnergyUnit.KilojoulePerKilogram,
-    });
-
     internal static readonly Quantity<Force, ForceUnit> Forces = new("a force", (n, u) => Force.From(n, u), new()
     {
         ["N"] = ForceUnit.Newton,

@@ -4,64 +4,56 @@ namespace ReworkThermal.App.Tests.Behaviour;
 
 public sealed class CleanCommandTests
 {
-    private static readonly string[] _question = ["clean", "--joint", "jack-anchor-six-layer", "--with", "Bi58Sn42", "--refill", "Sn63Pb37"];
+    private static readonly string[] _question = ["clean", "--joint", "jack-anchor-six-layer", "--with", "Bi52Pb32Sn16", "--refill", "Sn96.5Ag3Cu0.5"];
 
     [Fact]
-    public void Enough_passes_make_a_clean_joint()
+    public void The_JSON_answer_holds_every_promised_field()
     {
-        BenchResult result = Bench.Run([.. _question, "--passes", "4", "--json"]);
-        Assert.Equal(0, result.Code);
-        JsonElement json = result.Json();
-        Assert.True(json.GetProperty("clean").GetBoolean());
-        Assert.True(json.GetProperty("liquid_fraction_at_140c").GetDouble() <= 0.001);
-        Assert.Contains("clean", json.GetProperty("verdict").GetString(), StringComparison.Ordinal);
+        JsonElement json = Bench.Run([.. _question, "--passes", "3", "--json"]).Json();
+        foreach (string field in new[] { "residue_fraction", "final_solidus_c", "final_scheil_end_c", "liquid_fraction_at_100c", "liquid_fraction_at_140c" })
+        {
+            Assert.Equal(JsonValueKind.Number, json.GetProperty(field).ValueKind);
+        }
 
-        // A full pass of 80 % removal leaves 20 % of the joint.
-        Assert.Equal(0.2, json.GetProperty("residue_fraction").GetDouble(), 6);
         Assert.Equal(1, json.GetProperty("final_mix").EnumerateObject().Sum(f => f.Value.GetDouble()), 5);
-        Assert.True(json.GetProperty("final_scheil_end_c").GetDouble() <= json.GetProperty("final_solidus_c").GetDouble() + 1e-6);
+        Assert.NotEmpty(json.GetProperty("verdict").GetString()!);
     }
 
     [Fact]
-    public void Too_few_passes_are_answered_with_no_and_the_number_that_is_enough()
+    public void Every_pass_leaves_less_of_the_added_alloy()
+    {
+        JsonElement json = Bench.Run([.. _question, "--json"]).Json();
+        double[] lead = [.. json.GetProperty("by_passes").EnumerateArray().Select(l => l.GetProperty("final_mix").TryGetProperty("Pb", out JsonElement share) ? share.GetDouble() : 0)];
+        for (int i = 1; i < lead.Length; i++)
+        {
+            Assert.True(lead[i] <= lead[i - 1]);
+        }
+    }
+
+    [Fact]
+    public void Too_few_passes_are_answered_with_no_and_with_the_number_that_is_enough()
     {
         BenchResult result = Bench.Run([.. _question, "--passes", "1", "--json"]);
         Assert.Equal(1, result.Code);
         JsonElement json = result.Json();
         Assert.False(json.GetProperty("clean").GetBoolean());
         int enough = json.GetProperty("passes_enough").GetInt32();
-        JsonElement[] rows = [.. json.GetProperty("by_passes").EnumerateArray()];
-        Assert.True(rows[enough - 1].GetProperty("liquid_fraction_at_140c").GetDouble() <= 0.001);
-        Assert.True(rows[enough - 2].GetProperty("liquid_fraction_at_140c").GetDouble() > 0.001);
-    }
-
-    [Fact]
-    public void Copper_taken_up_changes_the_joint()
-    {
-        double without = FlowOf("--copper-mg", "0");
-        double with = FlowOf("--copper-mg", "0.3");
-        Assert.NotEqual(without, with);
+        Assert.True(enough > 1);
+        Assert.Equal(0, Bench.Run([.. _question, "--passes", enough.ToString(System.Globalization.CultureInfo.InvariantCulture)]).Code);
     }
 
     [Theory]
-    [InlineData("--passes", "0", "--passes")]
-    [InlineData("--passes", "1.5", "whole number")]
-    [InlineData("--passes", "NaN", "--passes")]
-    public void A_wrong_number_of_passes_is_refused(string option, string value, string fragment)
+    [InlineData("--passes", "0")]
+    [InlineData("--passes", "2.5")]
+    [InlineData("--passes", "many")]
+    [InlineData("--ratio", "0,3")]
+    [InlineData("--removal", "teeth")]
+    [InlineData("--solder", "Sn91Zn9")]
+    public void What_cannot_be_is_a_usage_mistake(params string[] words)
     {
-        BenchResult result = Bench.Run([.. _question, option, value]);
+        BenchResult result = Bench.Run([.. _question, .. words]);
         Assert.Equal(2, result.Code);
-        Assert.Contains(fragment, result.Error, StringComparison.Ordinal);
+        Assert.Empty(result.Out);
+        Assert.Contains(words[1], result.Error, StringComparison.Ordinal);
     }
-
-    [Fact]
-    public void An_unknown_way_of_removal_names_the_known_ones()
-    {
-        BenchResult result = Bench.Run([.. _question, "--passes", "2", "--removal", "teeth"]);
-        Assert.Equal(2, result.Code);
-        Assert.Contains("braid", result.Error, StringComparison.Ordinal);
-    }
-
-    private static double FlowOf(params string[] metal) =>
-        Bench.Run(["dilute", "--joint", "jack-anchor-six-layer", "--with", "Bi58Sn42", "--ratio", "0.3", "--json", .. metal]).Json().GetProperty("liquidus_c").GetDouble();
 }
