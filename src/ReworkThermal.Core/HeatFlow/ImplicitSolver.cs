@@ -23,6 +23,10 @@ internal sealed class ImplicitSolver
     private readonly double[][] _border;
     private readonly double[][] _reduced;
     private readonly double[,] _schur;
+    private readonly double[,] _schurBase;
+    private readonly double[] _inverseLeastHeat;
+    private readonly int[] _empty;
+    private readonly int _cells;
     private readonly double[] _heat;
     private readonly double[] _factoredHeat;
     private readonly double[] _diagonal;
@@ -39,7 +43,16 @@ internal sealed class ImplicitSolver
         _border = [.. system.Bodies.Select(_ => new double[_matrix.VectorLength])];
         _reduced = [.. system.Bodies.Select(_ => new double[_matrix.VectorLength])];
         _schur = new double[bodies, bodies];
-        _heat = new double[system.Grid.Count];
+        _schurBase = new double[bodies, bodies];
+        _cells = system.Grid.Count;
+        _heat = new double[_matrix.VectorLength];
+        _inverseLeastHeat = new double[_matrix.VectorLength];
+        for (int p = 0; p < _cells; p++)
+        {
+            _inverseLeastHeat[p] = 1 / system.Network.LeastHeat[p];
+        }
+
+        _empty = [.. Enumerable.Range(0, _cells).Where(p => system.Grid.MaterialAt(p) is null)];
         _factoredHeat = new double[system.Network.Phase.Count];
         _diagonal = new double[system.Grid.Count];
         Rates = new double[_matrix.VectorLength];
@@ -97,11 +110,7 @@ internal sealed class ImplicitSolver
             Prepare(a, seconds, bodyK, round > 1 && miss > 0.2 * last, round > 10);
             last = miss;
             SolveBordered();
-            Span<double> heat = _heat;
-            for (int p = 0; p < heat.Length; p++)
-            {
-                enthalpy[p] += heat[p] * _correction[p];
-            }
+            Dense.AddProduct(_heat, _correction, enthalpy, _cells);
 
             for (int b = 0; b < bodyK.Length; b++)
             {
@@ -160,16 +169,7 @@ internal sealed class ImplicitSolver
     private double Residual(double a, double[] known, double[] bodyKnown, double[] enthalpy, double[] bodyK)
     {
         double inverse = 1 / a;
-        double largest = 0;
-        double[] least = _system.Network.LeastHeat;
-        Span<double> correction = _correction.AsSpan(0, _heat.Length);
-        for (int p = 0; p < correction.Length; p++)
-        {
-            double miss = ((known[p] - enthalpy[p]) * inverse) + Rates[p];
-            correction[p] = miss;
-            largest = Math.Max(largest, Math.Abs(miss) / least[p]);
-        }
-
+        double largest = Dense.Residual(known, enthalpy, inverse, Rates, _inverseLeastHeat, _correction, _cells);
         for (int b = 0; b < bodyK.Length; b++)
         {
             double heat = _system.Bodies[b].HeatCapacity;
@@ -195,8 +195,8 @@ internal sealed class ImplicitSolver
 
         if (whole || tail || (slow && phase.Count > 0))
         {
-            AssembleDiagonal(a, whole, stubborn);
             int from = whole ? 0 : _matrix.TailStart;
+            AssembleDiagonal(a, whole, stubborn, from);
             AssembleColumns(from);
             if (whole)
             {
@@ -217,13 +217,13 @@ internal sealed class ImplicitSolver
         AssembleSchur(a, seconds, bodyK);
     }
 
-    private void AssembleDiagonal(double a, bool whole, bool stubborn)
+    private void AssembleDiagonal(double a, bool whole, bool stubborn, int from)
     {
         ConductionNetwork network = _system.Network;
         PhaseCells phase = network.Phase;
         if (whole)
         {
-            network.LeastHeat.AsSpan(0, _heat.Length).CopyTo(_heat);
+            network.LeastHeat.AsSpan(0, _cells).CopyTo(_heat);
         }
 
         for (int s = 0; s < phase.Count; s++)
@@ -241,7 +241,7 @@ internal sealed class ImplicitSolver
         double inverse = 1 / a;
         double[] near = network.MinorConductance;
         double[] far = network.MajorConductance;
-        for (int p = 0; p < _diagonal.Length; p++)
+        for (int p = from; p < _diagonal.Length; p++)
         {
             int at = lead + p;
             _diagonal[p] = (_heat[p] * inverse) + near[at] + near[at - 1] + far[at] + far[at - step];
@@ -259,12 +259,9 @@ internal sealed class ImplicitSolver
         }
 
         // Empty cells stand alone with the heat capacity 1; keep their pivot away from zero in a steady solve.
-        for (int p = 0; p < _diagonal.Length; p++)
+        foreach (int p in _empty)
         {
-            if (_system.Grid.MaterialAt(p) is null)
-            {
-                _diagonal[p] = 1;
-            }
+            _diagonal[p] = 1;
         }
     }
 
@@ -308,6 +305,11 @@ internal sealed class ImplicitSolver
             {
                 _matrix.Forward(_reduced[b], first);
             }
+
+            for (int c = 0; c <= b; c++)
+            {
+                _schurBase[b, c] = -Dense.Dot(_reduced[b], _reduced[c], _matrix.TailStart, _cells);
+            }
         }
     }
 
@@ -318,13 +320,7 @@ internal sealed class ImplicitSolver
         {
             for (int c = 0; c <= b; c++)
             {
-                double dot = 0;
-                for (int p = 0; p < _heat.Length; p++)
-                {
-                    dot += _reduced[b][p] * _reduced[c][p];
-                }
-
-                _schur[b, c] = -dot;
+                _schur[b, c] = _schurBase[b, c];
             }
 
             LumpedBody body = _system.Bodies[b];
@@ -361,23 +357,13 @@ internal sealed class ImplicitSolver
         int bodies = _border.Length;
         for (int b = 0; b < bodies; b++)
         {
-            double dot = 0;
-            for (int p = _matrix.TailStart; p < _heat.Length; p++)
-            {
-                dot += _reduced[b][p] * _correction[p];
-            }
-
-            _bodyCorrection[b] -= dot;
+            _bodyCorrection[b] -= Dense.Dot(_reduced[b], _correction, _matrix.TailStart, _cells);
         }
 
         SmallSystem.SolveSymmetric(_schur, _bodyCorrection);
         for (int b = 0; b < bodies; b++)
         {
-            double weight = _bodyCorrection[b];
-            for (int p = _matrix.TailStart; p < _heat.Length; p++)
-            {
-                _correction[p] -= weight * _reduced[b][p];
-            }
+            Dense.AddScaled(-_bodyCorrection[b], _reduced[b], _correction, _matrix.TailStart, _cells);
         }
 
         _matrix.Backward(_correction, 0);

@@ -8,7 +8,7 @@ namespace ReworkThermal.Core.HeatFlow;
 /// Method: Bank et al., IEEE Trans. Electron Devices 32 (1985) 1992; error constant and embedded estimate: Hosea and Shampine,
 /// Applied Numerical Mathematics 20 (1996) 21-37. The local error is estimated from the third divided difference of temperature over
 /// the last step, the inner point and the new point; on a first step, from the embedded formula filtered by the stage matrix.
-/// Step lengths come from a ladder of ratio sqrt(2), so that the factored matrix serves many steps.
+/// Step lengths come from a ladder of powers of two, so that the factored matrix serves many steps.
 /// </remarks>
 internal sealed class TransientEngine
 {
@@ -231,12 +231,11 @@ internal sealed class TransientEngine
         _observer?.Commit();
         (_before, _now, _next) = (_now, _next, _before);
         double factor = SafetyFactor * Math.Pow(Math.Max(error, 1e-9), -1.0 / 3);
-        int most = _hasHistory ? 2 : 4;
-        int rise = (int)Math.Floor(2 * Math.Log2(factor / 1.1));
+        int most = _hasHistory ? 1 : 2;
+        int rise = (int)Math.Floor(Math.Log2(factor));
         int level = StepControl.LevelFor(step);
         bool clipped = step < 0.999 * StepControl.StepAt(_level);
         _level = rise >= 1 ? Math.Max(clipped ? _level : int.MinValue, level + Math.Min(rise, most))
-            : factor < 0.95 ? level - 1
             : clipped ? _level : level;
         _level = Math.Min(_level, StepControl.LevelFor(_control.LongestStepS) + 1);
         _lastStep = step;
