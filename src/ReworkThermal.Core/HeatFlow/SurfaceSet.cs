@@ -11,7 +11,6 @@ internal sealed class SurfaceSet
     /// <summary>Stefan-Boltzmann constant [W/m2K4], CODATA 2018 (exact in the 2019 SI).</summary>
     internal const double StefanBoltzmann = 5.670374419e-8;
 
-    private readonly CellGrid _grid;
     private readonly List<Film> _films = [];
     private readonly List<Film> _radiators = [];
     private readonly List<Flux> _fluxes = [];
@@ -26,26 +25,9 @@ internal sealed class SurfaceSet
 
     internal SurfaceSet(CellGrid grid)
     {
-        _grid = grid;
-        List<Surface> surfaces = [];
-        for (int i = 0; i < grid.Radial.Count; i++)
-        {
-            AddHorizontal(surfaces, i, grid.TopCell(i), ThermalFace.Top);
-            AddHorizontal(surfaces, i, grid.BottomCell(i), ThermalFace.Bottom);
-        }
-
-        for (int j = 0; j < grid.Axial.Count; j++)
-        {
-            AddVertical(surfaces, grid.Radial.Count - 1, j, ThermalFace.Rim);
-            if (grid.Radial.Faces[0] > 0)
-            {
-                AddVertical(surfaces, 0, j, ThermalFace.Bore);
-            }
-        }
-
-        All = [.. surfaces];
-        Conductance = [.. surfaces.Select(s => s.Conductance)];
-        Cells = [.. surfaces.Select(s => s.Cell)];
+        All = [.. CellSurface.Of(grid)];
+        Conductance = [.. All.Select(s => s.Conductance)];
+        Cells = [.. All.Select(s => s.Cell)];
         TemperatureK = new double[All.Length];
         Slope = new double[All.Length];
         Stiffness = new double[All.Length];
@@ -64,7 +46,7 @@ internal sealed class SurfaceSet
     }
 
     /// <summary>All surfaces.</summary>
-    internal Surface[] All { get; }
+    internal CellSurface[] All { get; }
 
     /// <summary>Cell behind each surface.</summary>
     internal int[] Cells { get; }
@@ -282,7 +264,7 @@ internal sealed class SurfaceSet
     {
         for (int s = 0; s < All.Length; s++)
         {
-            Surface surface = All[s];
+            CellSurface surface = All[s];
             double low = Math.Max(from, surface.From);
             double high = Math.Min(to, surface.To);
             if (surface.Face != face || high <= low)
@@ -297,35 +279,6 @@ internal sealed class SurfaceSet
             act(s, surface.Area * share, (surface.From + surface.To) / 2);
         }
     }
-
-    private void AddHorizontal(List<Surface> surfaces, int radial, int axial, ThermalFace face)
-    {
-        if (axial < 0 || axial >= _grid.Axial.Count)
-        {
-            return;
-        }
-
-        double area = _grid.RingArea(radial);
-        double conductance = 2 * _grid.MaterialAt(radial, axial)!.AxialConductivity * area / _grid.Axial.Width(axial);
-        surfaces.Add(new Surface(face, _grid.Index(radial, axial), area, conductance, _grid.Radial.Faces[radial], _grid.Radial.Faces[radial + 1]));
-    }
-
-    private void AddVertical(List<Surface> surfaces, int radial, int axial, ThermalFace face)
-    {
-        if (_grid.MaterialAt(radial, axial) is not { } material)
-        {
-            return;
-        }
-
-        double edge = _grid.Radial.Faces[face == ThermalFace.Rim ? radial + 1 : radial];
-        double height = _grid.Axial.Width(axial);
-        double spread = Math.Abs(Math.Log(edge / _grid.Radial.Centres[radial]));
-        double conductance = 2 * Math.PI * height * material.RadialConductivity / spread;
-        surfaces.Add(new Surface(face, _grid.Index(radial, axial), 2 * Math.PI * edge * height, conductance, _grid.Axial.Faces[axial], _grid.Axial.Faces[axial + 1]));
-    }
-
-    /// <summary>One outer surface: its face, the cell behind it, area [m2], half-cell conductance [W/K] and the stretch it covers [m].</summary>
-    internal sealed record Surface(ThermalFace Face, int Cell, double Area, double Conductance, double From, double To);
 
     private sealed record Film(double[] Strength, TimeCourse Course, int Channel)
     {
