@@ -23,7 +23,7 @@ internal sealed class CandidateList
             int passes = JobHeat.EstimatePasses(work, mix);
             foreach (Station station in stations)
             {
-                TouchPlan? first = TouchJudge.Judge(station.Bare, station.Setting, work.NeededC(mix.FlowC), work.Limits, laminatePerTouch);
+                TouchPlan? first = TouchJudge.Judge(station.Bare, station.Setting, work.NeededC(mix.FlowC), work.Limits, work.LongestWith(station.Setting), laminatePerTouch);
                 if (first is null || RefitFor(station, stations) is not { } refit)
                 {
                     continue;

@@ -124,9 +124,9 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
 
     private ConfirmedTouch? Touch(EnthalpyCurve curve, double flowC, ToolSetting setting, CancellationToken cancellation)
     {
-        Duration longest = work.Limits.MostDwell.Value;
+        Duration longest = work.LongestWith(setting);
         if (simulator.Run(curve, flowC, setting, longest, longest, cancellation) is not { } full
-            || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, laminatePerTouch) is not { } touch
+            || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, longest, laminatePerTouch) is not { } touch
             || simulator.Run(curve, flowC, setting, touch.Dwell, touch.Dwell + _cooling, cancellation) is not { } cooled)
         {
             return null;
@@ -171,7 +171,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         double left = (tighter.Stop - tighter.Dwell).Seconds;
         return tighter.StopReason switch
         {
-            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.Limits.MostDwell.Value.Seconds:0.0} s"),
+            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.LongestWith(tighter.Setting).Seconds:0.0} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"pad temperature, {which}: {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C is reached {left:0.0} s after the dwell"),
             StopReason.HeatBudget => string.Create(CultureInfo.InvariantCulture, $"heat budget, {which}: its part is spent {left:0.0} s after the dwell"),
             _ => throw new InvalidOperationException("unknown stop reason"),

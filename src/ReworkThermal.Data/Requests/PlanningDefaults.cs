@@ -18,6 +18,7 @@ public sealed record PlanningDefaults(PlanLimits Limits)
         PlanLimits limits = new()
         {
             MostDwell = Limit(file, "most_dwell", t => t.Quantity("value", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell)),
+            MostAirTime = Limit(file, "most_air_time", t => t.Quantity("value", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostAirTime)),
             MostIronSetting = Limit(file, "most_iron_setting", t => t.Quantity("value", UnitTable.Temperatures, LimitRanges.LeastIron, LimitRanges.MostIron)),
             WorkingTime = Limit(file, "working_time", t => t.Quantity("value", UnitTable.Durations, Duration.Zero, LimitRanges.MostWorkingTime)),
             Superheat = Limit(file, "superheat", t => t.Quantity("value", UnitTable.TemperatureDeltas, LimitRanges.LeastSuperheat, LimitRanges.MostSuperheat)),
