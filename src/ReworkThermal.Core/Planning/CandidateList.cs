@@ -29,7 +29,7 @@ internal sealed class CandidateList
                     continue;
                 }
 
-                JobCost cost = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms);
+                JobCost cost = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms, first.Dwell / first.Stop);
                 candidates.Add(new Candidate(mix, station with { Refit = refit }, cost));
             }
         }

@@ -47,6 +47,9 @@ public sealed record PlanRequest
     /// <summary>What timed touches on this model of board have taught; null when there is nothing yet.</summary>
     public BenchCalibration? Calibration { get; init; }
 
+    /// <summary>Advice that goes with every plan, one sentence each.</summary>
+    public required IReadOnlyList<string> Advice { get; init; }
+
     /// <summary>What the reader assumed because the request did not say it, one sentence each.</summary>
     public required IReadOnlyList<string> Assumed { get; init; }
 }

@@ -17,7 +17,7 @@ namespace ReworkThermal.Core.Planning;
 public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, DamageLimits limits)
 {
     private const int LeastPlans = 4;
-    private const int MostPlans = 5;
+    private const int MostPlans = 6;
 
     /// <summary>Answers a request.</summary>
     /// <param name="request">The request; its joint must be a through-hole joint.</param>

@@ -97,6 +97,7 @@ public static class PlanReporting
         PlanKind.SmallestBudget => "smallest budget",
         PlanKind.CoolestPad => "coolest pad",
         PlanKind.NoLead => "no lead",
+        PlanKind.Surest => "surest",
         PlanKind.LeastEffort => "least effort",
         PlanKind.NoPreheat => "no preheater",
         PlanKind.NothingAdded => "nothing added",

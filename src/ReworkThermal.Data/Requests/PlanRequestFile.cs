@@ -54,6 +54,7 @@ public static class PlanRequestFile
             Bench = ReadBench(file.Table("bench"), workshop, assumed),
             Limits = ReadLimits(file.TableOrNull("limits"), workshop.Planning.Limits, assumed),
             Scatter = workshop.Scatter,
+            Advice = workshop.Planning.Advice,
             Assumed = assumed,
         };
         file.Finish();

@@ -6,7 +6,8 @@ namespace ReworkThermal.Data.Requests;
 
 /// <summary>Limits that hold when a request does not set its own.</summary>
 /// <param name="Limits">The limits, each with its source.</param>
-public sealed record PlanningDefaults(PlanLimits Limits)
+/// <param name="Advice">Advice that goes with every plan, one sentence each.</param>
+public sealed record PlanningDefaults(PlanLimits Limits, IReadOnlyList<string> Advice)
 {
     /// <summary>Reads <c>planning.toml</c>.</summary>
     /// <param name="path">Path of the file.</param>
@@ -29,8 +30,15 @@ public sealed record PlanningDefaults(PlanLimits Limits)
             MostPasses = Limit(file, "most_passes", t => t.Whole("value", 1, LimitRanges.MostPasses)),
             LeadFreeOnly = false,
         };
+        List<string> advice = [];
+        foreach (FieldReader entry in file.Tables("advice"))
+        {
+            _ = entry.Provenance();
+            advice.Add(entry.Text("text"));
+        }
+
         file.Finish();
-        return new PlanningDefaults(limits);
+        return new PlanningDefaults(limits, advice);
     }
 
     private static Limit<T> Limit<T>(FieldReader file, string name, Func<FieldReader, T> read)
