@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ReworkThermal.App.Wording;
 
 /// <summary>Texts of <c>--help</c>.</summary>
@@ -58,6 +60,10 @@ internal static class HelpText
     internal const string Case = "Case file (TOML): a joint on its board with tools, or a textbook problem.";
 
     internal const string Plan = "Plan the rework of one joint: alloy, amount, iron, preheat, dwell, latest stop, passes, heat budget.";
+
+    internal static string Samples(int usual) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"Benches to sample per plan for the spread of the time to flow; 0 for none, {usual} by default.");
 
     internal const string Request = "Request file (TOML): the joint, what is in it, what is on the bench, and the limits.";
 
