@@ -53,7 +53,8 @@ public sealed class PhasesPropertyTests
 
     /// <summary>
     /// Both ends are read where 0.01 % of the mass is liquid: below that share the path is not followed, while the equilibrium solidus
-    /// knows no threshold.
+    /// knows no threshold. Mixes with indium get room of 0.5 K: the fitted systems have eutectics a few tenths of a kelvin apart that
+    /// differ in one solid, and the two paths may end in different ones.
     /// </summary>
     [Property(MaxTest = 80)]
     public Property ScheilEnd_OfAnyMix_IsNotAboveTheSolidus(int seed)
@@ -61,7 +62,8 @@ public sealed class PhasesPropertyTests
         MassFractions mix = PhasesData.RandomMix(seed);
         MeltingBehaviour melting = PhasesData.Melt(mix);
         ScheilPath path = PhasesData.Freeze(mix);
-        bool below = path.End.Kelvins <= melting.Solidus.Kelvins + Rounding
+        double room = mix[Element.In] > 0 ? 0.5 : Rounding;
+        bool below = path.End.Kelvins <= melting.Solidus.Kelvins + room
             || melting.Curve.LiquidMassFractionAt(path.End) <= ScheilPath.NegligibleLiquid * 1.05;
         return below.Label($"{mix}: end {path.End}, solidus {melting.Solidus}");
     }
@@ -97,9 +99,13 @@ public sealed class PhasesPropertyTests
         return (Near(one.Solidus, two.Solidus) && Near(one.Liquidus, two.Liquidus) && Near(one.Flow, two.Flow)).Label($"{one.Composition} and {two.Composition}");
     }
 
-    /// <summary>Whether the equilibrium at a point of the curve, or a hair to either side of a reaction there, has its share of liquid.</summary>
-    private static bool Confirmed(MassFractions mix, MeltCurvePoint point) => new[] { -1e-4, 0, 1e-4 }.Any(shift =>
-        Math.Abs(PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius + shift).LiquidMassFraction - point.LiquidMassFraction) < 1e-4);
+    /// <summary>Whether the liquid share at a point of the curve lies between those of the equilibria a hair to either side of it.</summary>
+    private static bool Confirmed(MassFractions mix, MeltCurvePoint point)
+    {
+        double below = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius - 1e-4).LiquidMassFraction;
+        double above = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius + 1e-4).LiquidMassFraction;
+        return point.LiquidMassFraction >= Math.Min(below, above) - 2e-4 && point.LiquidMassFraction <= Math.Max(below, above) + 2e-4;
+    }
 
     private static double LiquidAmount(IReadOnlyList<PhaseShare> phases)
     {

@@ -31,6 +31,7 @@ internal sealed class ScheilWalk
     private double _stepKelvin = FirstStepKelvin;
     private double _remaining = 1;
     private int _changesInPlace;
+    private int _restartsInARow;
 
     internal ScheilWalk(EquilibriumKernel kernel, double[] overall)
     {
@@ -107,6 +108,7 @@ internal sealed class ScheilWalk
                 break;
             case CoolingStepOutcome.Reached(Assemblage state):
                 _current = SetAside(state);
+                _restartsInARow = _stepKelvin > SmallestStepKelvin * 100 ? 0 : _restartsInARow;
                 _stepKelvin = Math.Min(_stepKelvin * 1.4, LargestStepKelvin);
                 _changesInPlace = 0;
                 break;
@@ -227,7 +229,9 @@ internal sealed class ScheilWalk
     /// </summary>
     private Assemblage? Restart(Assemblage current)
     {
-        foreach (double drop in (ReadOnlySpan<double>)[1e-5, 1e-3, 1e-2, 0.1])
+        // Restarts in a row without a step between them go further each time.
+        ReadOnlySpan<double> drops = [1e-5, 1e-3, 1e-2, 0.1, 0.5];
+        foreach (double drop in drops[Math.Min(_restartsInARow++, drops.Length - 1)..])
         {
             if (_kernel.Global.Find(_liquid, current.Kelvin - drop, out _) is { } found)
             {
