@@ -22,7 +22,7 @@ internal static class HeatComparison
         foreach (double tolerance in _tolerances)
         {
             SolverSettings settings = new() { StepTolerance = TemperatureDelta.FromKelvins(tolerance) };
-            for (int warm = 0; warm < 40; warm++)
+            for (int warm = 0; warm < 300; warm++)
             {
                 HeatSolver.Solve(problem, settings);
             }
