@@ -17,8 +17,10 @@ internal static class CommandTree
         Option<bool> json = new("--json") { Description = HelpText.Json, Recursive = true };
         RootCommand root = new(HelpText.Program) { json };
         root.Directives.Clear();
+        ScreensCommand.Attach(root, shell);
         root.Add(MeltCommand.Define(shell, json));
         root.Add(DiluteCommand.Define(shell, json));
+        root.Add(CleanCommand.Define(shell, json));
         root.Add(HeatCommand.Define(shell, json));
         root.Add(PlanCommand.Define(shell, json));
         root.Add(DataCommand.Define(shell, json));

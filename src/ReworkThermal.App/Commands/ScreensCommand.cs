@@ -1,0 +1,27 @@
+using System.CommandLine;
+using ReworkThermal.App.Screens.Running;
+using ReworkThermal.App.Wording;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>The program without a command: the terminal UI.</summary>
+internal static class ScreensCommand
+{
+    /// <summary>Lets the root command start the terminal UI.</summary>
+    internal static void Attach(RootCommand root, Shell shell)
+    {
+        Option<bool> plain = new("--plain") { Description = HelpText.Plain };
+        Option<bool> light = new("--light") { Description = HelpText.Light };
+        Option<string?> store = new("--store") { Description = HelpText.Store, HelpName = "file" };
+        root.Add(plain);
+        root.Add(light);
+        root.Add(store);
+        root.SetAction(parse =>
+        {
+            ScreenOptions options = new(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store));
+            return (shell.Screens ?? NoScreens)(options) is { } reason ? Front.Show(new Reply.Misused(reason), asJson: false, shell) : ExitCode.Done;
+        });
+    }
+
+    private static string NoScreens(ScreenOptions options) => ScreenWords.NeedsTerminal;
+}
