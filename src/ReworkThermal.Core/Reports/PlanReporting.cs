@@ -92,7 +92,8 @@ public static class PlanReporting
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
-    private static string NameOf(GaugeKind kind) => kind switch
+    /// <summary>Name of a gauge.</summary>
+    internal static string NameOf(GaugeKind kind) => kind switch
     {
         GaugeKind.Laminate => "laminate",
         GaugeKind.Adhesion => "adhesion",

@@ -131,8 +131,12 @@ public class CalibrationFitTests(ITestOutputHelper output)
 
     private static double Gauss(SplitMix64 random) => Normal.InvCDF(0, 1, Math.Max(1e-12, random.NextUnit()));
 
-    private static FitOutcome.Fitted Fit(IReadOnlyList<Sighting> seen) =>
-        Assert.IsType<FitOutcome.Fitted>(new CalibrationFit(seen, _surface.Value, Timing, ReadingK).Run(CancellationToken.None));
+    private static FitOutcome.Fitted Fit(IReadOnlyList<Sighting> seen)
+    {
+        FitOutcome outcome = new CalibrationFit(seen, _surface.Value, Timing, ReadingK).Run(CancellationToken.None);
+        Assert.True(outcome is FitOutcome.Fitted, (outcome as FitOutcome.NotFitted)?.Reason);
+        return (FitOutcome.Fitted)outcome;
+    }
 
     /// <summary>Four touches to learn from and two to foretell, all with a leaded joint over the preheater, so that all of them flow.</summary>
     private static List<BenchObservation> Touches()

@@ -29,7 +29,7 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
         Plan found = Assert.IsType<PlanOutcome.Planned>(PlanDemo.Search(_request)).Plans.Single(p => p.Kind == PlanKind.SmallestBudget);
         double best = _grid.Value.Min(p => p.BudgetUsed.Central);
         output.WriteLine(FormattableString.Invariant($"{_grid.Value.Count} plans on the grid, best {best:P2}, found {found.BudgetUsed.Central:P2}"));
-        Assert.True(_grid.Value.Count >= 50);
+        Assert.True(_grid.Value.Count >= 25);
         Assert.True(found.BudgetUsed.Central <= best + Allowed);
     }
 
@@ -60,7 +60,7 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
             {
                 // Every refit with the same heat from below would do; the coolest iron that flows is the usual choice at a bench.
                 TouchPlan? refit = stations.Where(s => s.Setting.Preheat == station.Setting.Preheat).Select(s => s.Refit).OfType<TouchPlan>().MinBy(r => r.LaminateShare);
-                Candidate candidate = new(mix, station with { Refit = refit }, default);
+                Candidate candidate = new(mix, station with { Refit = refit }, default, default);
                 if (refit is not null && confirmation.Confirm(candidate, CancellationToken.None) is { } plan)
                 {
                     plans.Add(plan);
