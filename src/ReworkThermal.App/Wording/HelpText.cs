@@ -115,4 +115,18 @@ internal static class HelpText
     internal const string ObservedReading = "Temperature read, in °C.";
 
     internal static string ObservedProbe(IEnumerable<string> places) => $"Where a thermocouple was: {string.Join(", ", places)}.";
+
+    internal const string Triage = "Foresee a whole repair before it is accepted: touches, bench time, pads by band, wires.";
+
+    internal const string TriageJob = "Job whose pins are meant, by identity or label.";
+
+    internal const string TriageStore = "Job store to read; the usual one by default.";
+
+    internal const string TriagePads = "Number of pads, when there is no job yet.";
+
+    internal const string TriageMissing = "How many of them are gone.";
+
+    internal const string TriageLoose = "How many of them are loose.";
+
+    internal const string TriagePlan = "Number of the plan to work by; the first by default.";
 }

@@ -18,7 +18,7 @@ internal sealed class CandidateList
     }
 
     /// <summary>Makes the list from the runs of every station.</summary>
-    internal static CandidateList Make(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, double laminatePerTouch)
+    internal static CandidateList Make(Workload work, MixOptions mixes, PassCounts counts, IReadOnlyList<Station> stations, double laminatePerTouch)
     {
         List<Candidate> candidates = [];
 
@@ -26,7 +26,11 @@ internal sealed class CandidateList
         double greatest = stations.Select(s => s.Delay).OfType<double>().DefaultIfEmpty(1).Max();
         foreach (MixOption mix in mixes.Diluted.Prepend(mixes.AsIs))
         {
-            int passes = JobHeat.EstimatePasses(work, mix);
+            if (counts.Of(mix) is not { } passes)
+            {
+                continue;
+            }
+
             foreach (Station station in stations)
             {
                 TouchPlan? first = TouchJudge.Judge(

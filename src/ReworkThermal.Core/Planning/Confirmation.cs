@@ -13,11 +13,12 @@ namespace ReworkThermal.Core.Planning;
 /// Turns candidates into plans by real runs: the mix with its own melt curve, cooling after the touch, the exact number of passes, and
 /// all gauges of the pad.
 /// </summary>
-internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimulator simulator, SolderHeat heat, double laminatePerTouch)
+internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimulator simulator, SolderHeat heat, PassCounts counts, double laminatePerTouch)
 {
-    // After this many runs for one kind the likely order has been followed far enough; the next candidates differ by less than the steps
-    // of the grid do.
+    // After so many candidates of one kind that hold the limits, the likely order has been followed far enough: the next ones differ by
+    // less than the steps of the grid do. Those that do not hold the limits cost less, and the first ones of a kind often do not.
     private const int MostTries = 10;
+    private const int MostMisses = 30;
 
     private static readonly Duration _cooling = Duration.FromSeconds(8);
 
@@ -35,6 +36,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     {
         (Candidate Candidate, Plan Plan)? best = null;
         int tries = 0;
+        int misses = 0;
         foreach (Candidate candidate in candidates)
         {
             cancellation.ThrowIfCancellationRequested();
@@ -43,13 +45,19 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
                 continue;
             }
 
-            if (tries == MostTries)
+            if (tries == MostTries || misses == MostMisses)
             {
                 break;
             }
 
+            if (Confirm(candidate, cancellation) is not { } plan)
+            {
+                misses++;
+                continue;
+            }
+
             tries++;
-            if (Confirm(candidate, cancellation) is { } plan && (best is null || RankOf(plan, kind).CompareTo(RankOf(best.Value.Plan, kind)) < 0))
+            if (best is null || RankOf(plan, kind).CompareTo(RankOf(best.Value.Plan, kind)) < 0)
             {
                 best = (candidate, plan);
             }
@@ -114,7 +122,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         }
 
         PadDamage before = work.Damage.Begin(work.Request.Prior);
-        PadDamage after = work.Damage.After(before, Exposures(mix, first, refit, final.Passes));
+        List<PadExposure> exposures = [.. Exposures(mix, first, refit, final.Passes)];
+        PadDamage after = work.Damage.After(before, exposures);
         return new Plan
         {
             Kind = PlanKind.SmallestBudget,
@@ -130,13 +139,14 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             Before = work.Damage.Budget(before),
             After = work.Damage.Budget(after),
             LaminateShare = laminate,
+            Exposures = exposures,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
             Warnings = [.. PlanWarnings.Of(work, mix), .. PlanWarnings.OfNeighbours(first.Neighbours, refit.Neighbours)],
         };
     }
 
     private FinalJoint? FinalOf(MixOption mix) => _finals.GetOrAdd(mix, _ => new Lazy<FinalJoint?>(() =>
-        new CleaningSearch(engine).FewestPasses(JobHeat.Question(work, mix), JobHeat.EstimatePasses(work, mix)))).Value;
+        new CleaningSearch(engine).FewestPasses(JobHeat.Question(work, mix), counts.Of(mix) ?? work.Limits.MostPasses.Value))).Value;
 
     private MeltingBehaviour RefillMelting() => engine.MeltingOf(work.Request.Refill.Fractions) is MeltingOutcome.Found found
         ? found.Behaviour

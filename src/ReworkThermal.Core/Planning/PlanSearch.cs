@@ -47,10 +47,11 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
             return new PlanOutcome.NoPlan(Shortfall.OfRefit(work, stations, refill.Behaviour)) { RuledOut = mixes.RuledOut, Assumptions = Assumptions(work) };
         }
 
-        CandidateList candidates = CandidateList.Make(work, mixes, stations, builder.LaminatePerTouch);
-        Confirmation confirmation = new(work, engine, simulator, heat, builder.LaminatePerTouch);
+        PassCounts counts = PassCounts.Make(engine, work, mixes, cancellation);
+        CandidateList candidates = CandidateList.Make(work, mixes, counts, stations, builder.LaminatePerTouch);
+        Confirmation confirmation = new(work, engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = Choose(candidates, confirmation, progress, cancellation);
-        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. candidates.Beaten(plans)];
+        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. candidates.Beaten(plans), .. Shortfall.OfCleaning(work, mixes, counts)];
         return plans.Count > 0
             ? new PlanOutcome.Planned(plans) { RuledOut = ruledOut, Assumptions = Assumptions(work) }
             : new PlanOutcome.NoPlan(Shortfall.OfFirst(work, mixes, stations)) { RuledOut = ruledOut, Assumptions = Assumptions(work) };

@@ -79,7 +79,8 @@ public static class PlanReporting
         StopOf(touch.StopReason),
         touch.PadPeak);
 
-    private static string KindOf(PlanKind kind) => kind switch
+    /// <summary>Name of a kind of plan.</summary>
+    internal static string KindOf(PlanKind kind) => kind switch
     {
         PlanKind.SmallestBudget => "smallest budget",
         PlanKind.CoolestPad => "coolest pad",

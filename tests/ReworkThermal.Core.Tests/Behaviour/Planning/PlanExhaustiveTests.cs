@@ -28,6 +28,12 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
     {
         Plan found = Assert.IsType<PlanOutcome.Planned>(PlanDemo.Search(_request)).Plans.Single(p => p.Kind == PlanKind.SmallestBudget);
         double best = _grid.Value.Min(p => p.BudgetUsed.Central);
+        Plan at = _grid.Value.MinBy(p => p.BudgetUsed.Central)!;
+        foreach (Plan plan in new[] { at, found })
+        {
+            output.WriteLine(FormattableString.Invariant($"{plan.Alloy?.Name} {plan.Added.Milligrams:0.0} mg, {plan.First.Setting.Set.DegreesCelsius:0} C, board {plan.First.Board.DegreesCelsius:0} C, {plan.Passes} passes, laminate {plan.LaminateShare.Central:P2}"));
+        }
+
         output.WriteLine(FormattableString.Invariant($"{_grid.Value.Count} plans on the grid, best {best:P2}, found {found.BudgetUsed.Central:P2}"));
         Assert.True(_grid.Value.Count >= 25);
         Assert.True(found.BudgetUsed.Central <= best + Allowed);
@@ -52,7 +58,8 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
         TouchSimulator simulator = new(work);
         StationBuilder builder = new(work, simulator, heat);
         IReadOnlyList<Station> stations = builder.Build(mixes.AsIs.Melting, refill, null, CancellationToken.None);
-        Confirmation confirmation = new(work, Shelf.Engine, simulator, heat, builder.LaminatePerTouch);
+        PassCounts counts = PassCounts.Make(Shelf.Engine, work, mixes, CancellationToken.None);
+        Confirmation confirmation = new(work, Shelf.Engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = [];
         foreach (MixOption mix in mixes.Diluted.Where((_, i) => i % 3 == 0).Prepend(mixes.AsIs))
         {
