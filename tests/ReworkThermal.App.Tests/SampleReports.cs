@@ -85,6 +85,7 @@ internal static class SampleReports
     private static TouchLine Touch(double set, string? preheater, double board) => new(
         "medium chisel",
         Temperature.FromDegreesCelsius(set),
+        null,
         preheater,
         Temperature.FromDegreesCelsius(board),
         Duration.FromSeconds(3.25),
