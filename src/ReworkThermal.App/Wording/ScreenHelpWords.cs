@@ -8,7 +8,7 @@ internal static class ScreenHelpWords
     internal const string Title = "Keys and words";
     internal const string CautionsTitle = "Cautions";
     internal const string CautionsRead = "Enter: I have read this";
-    internal const string CautionsSource = "Common practice, no source. The rules of your country, of your workplace and of the maker of the device come first.";
+    internal const string CautionsSource = "Common practice, no source. The rules of your country, workplace and the device's maker come first.";
 
     internal static readonly string[] Everywhere =
     [
@@ -21,13 +21,13 @@ internal static class ScreenHelpWords
 
     internal static readonly string[] Cautions =
     [
-        "Power off, unplugged, batteries out, capacitors discharged and measured, before any tool touches the board. Mains, medical, vehicle and life-safety equipment is for those licensed to repair it.",
-        "The tip, the nozzle, the board and the preheater burn skin, and the board stays hot for minutes. Keep the tool in its stand and cloth, paper and solvents away.",
-        "Fumes of flux and of charring laminate irritate lungs and eyes: extract them at the source. Never scrape or sand the board dry.",
-        "Lead, and alloys with it: wash hands, do not eat or smoke at the bench, collect the waste apart; it harms children, born and unborn, most. Check what the law says for lead in a lead-free product.",
-        "Molten solder and cut leads fly: wear eye protection. A capacitor or battery that is heated can burst.",
-        "Bismuth and lead together leave a residue that melts near 96 °C: clean it out before the refit.",
-        "Never pull a part while any of its joints is not molten. The figures of this program are estimates: your eye and hand at the joint decide, and no budget makes a pad safe.",
+        "Power off, unplugged, batteries out, capacitors discharged and measured before any tool touches the board. Mains, medical, vehicle and safety equipment is for those licensed to repair it.",
+        "Tip, nozzle, board and preheater burn skin; the board stays hot for minutes. Keep paper, cloth and solvents away.",
+        "Fumes of flux and charred laminate harm lungs and eyes: extract them at the source. Never scrape or sand the board dry.",
+        "Lead: wash hands, no food or smoking at the bench, collect the waste apart. It harms children, born and unborn, most. Check what the law says for lead in a lead-free product.",
+        "Molten solder and cut leads fly, a heated capacitor or battery can burst: wear eye protection.",
+        "Bismuth with lead leaves a residue that melts near 96 °C: clean it out before the refit.",
+        "Never pull while any joint of the part is not molten. The figures here are estimates: your eye and hand decide, and no budget makes a pad safe.",
     ];
 
     internal static IReadOnlyList<string> Of(Place place) => place switch

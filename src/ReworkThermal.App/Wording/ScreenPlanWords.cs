@@ -11,7 +11,7 @@ internal static class ScreenPlanWords
     internal const string AnswerTitle = "Plans, best first";
     internal const string RequestKeys = "up/down line   left/right chooses   Enter types   R run";
     internal const string RequestKeysWithAnswer = "up/down line   left/right chooses   Enter types   R run   V view answer";
-    internal const string AnswerKeys = "up/down plan   K keep it in the job   PgUp/PgDn reasons   V request   R run again";
+    internal const string AnswerKeys = "up/down plan   K keep in job   PgUp/PgDn reasons   V request   R again";
     internal const string RunningKeys = "Esc breaks the run off";
     internal const string Starting = "starting";
     internal const string RunningTitle = "Working";

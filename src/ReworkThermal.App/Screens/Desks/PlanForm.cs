@@ -13,7 +13,7 @@ internal sealed record PlanForm(ImmutableDictionary<PlanField, string> Texts)
         [PlanField.BaseSolder] = "Sn96.5Ag3Cu0.5",
         [PlanField.Refill] = "Sn96.5Ag3Cu0.5",
         [PlanField.EarlierHeat] = "touched",
-        [PlanField.Contact] = "tinned",
+        [PlanField.Contact] = "flooded",
         [PlanField.WireMillimetres] = "0.8",
         [PlanField.AmbientCelsius] = "23",
         [PlanField.LeadFreeOnly] = "no",

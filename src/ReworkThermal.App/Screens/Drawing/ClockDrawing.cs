@@ -136,7 +136,7 @@ internal static class ClockDrawing
             .Level(forecast.FlowC, ScreenClockWords.FlowLevel, Ink.Good);
         if (forecast.MostPadC is double limit)
         {
-            plot.Level(limit, "pad limit", Ink.Alarm);
+            plot.Level(limit, ScreenClockWords.PadLimit, Ink.Alarm);
         }
 
         if (plan is not null)
@@ -145,7 +145,8 @@ internal static class ClockDrawing
         }
 
         plot.Line([.. clock.Readings.Select(r => (r.Seconds, r.ColdestSolderC))], 'j', Ink.Plain)
-            .Line([.. clock.Readings.Select(r => (r.Seconds, r.PadC))], 'p', Ink.Trace);
+            .Line([.. clock.Readings.Select(r => (r.Seconds, r.PadC))], 'p', Ink.Trace)
+            .Finish();
         Area below = area.Rows(area.Height - 3);
         if (last is not null)
         {
@@ -153,6 +154,6 @@ internal static class ClockDrawing
             sheet.Put(below, 1, 2, last.Flows ? ScreenClockWords.PullNow : ScreenClockWords.DoNotPull, last.Flows ? Ink.Good : Ink.Care);
         }
 
-        sheet.Put(below, 1, 1, ScreenClockWords.Budget(forecast.BudgetBefore, last?.BudgetNow, forecast.BudgetAtStop));
+        sheet.Put(below, 1, 1, ScreenClockWords.Budget(forecast.BudgetBefore, clock.Readings.FindLast(r => r.BudgetNow is not null)?.BudgetNow, forecast.BudgetAtStop));
     }
 }
