@@ -141,7 +141,7 @@ internal static class ClockDrawing
 
         if (plan is not null)
         {
-            plot.Upright(plan.Dwell.Seconds, ScreenClockWords.DwellMark, Ink.Care, 1).Upright(plan.Stop.Seconds, ScreenClockWords.StopMark, Ink.Alarm, 2);
+            plot.Upright(plan.Dwell.Seconds, ScreenClockWords.DwellMark, Ink.Care, area.Height - 9).Upright(plan.Stop.Seconds, ScreenClockWords.StopMark, Ink.Alarm, area.Height - 8);
         }
 
         plot.Line([.. clock.Readings.Select(r => (r.Seconds, r.ColdestSolderC))], 'j', Ink.Plain)

@@ -107,9 +107,34 @@ internal static class ClockUpdate
             touch.Start.Tools,
             touch.Since.Wall,
             Duration.FromSeconds(stage.Length.TotalSeconds),
-            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? null : true, series))]);
+            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? null : true, series))],
+            Note: stage.Note);
         Step step = new Step(state).Record(new JobEvent.ExposureLogged(exposure, touch.Entry), new RecordedFor(RecordedForKind.TouchEnd, state.Clock.Turn));
         return touch.FlowedAt is { } flowed ? step.Record(TouchAnswers.Flow(touch.Start, flowed)) : step;
+    }
+
+    /// <summary>An interrupted touch whose length is known now goes the way of every other: simulated, then into the record.</summary>
+    internal static Step Complete(BenchState state, Logged<TouchStart> touch, TimeSpan length)
+    {
+        if (state.Job is not { } job)
+        {
+            return new Step(state);
+        }
+
+        int turn = state.Clock.Turn + 1;
+        TouchStage.Running running = new(new Moment(state.Now.Steady - length, touch.At), touch.What, touch.Number, FlowedAt: null, Rung: 2);
+        ClockState clock = state.Clock with
+        {
+            Turn = turn,
+            Pad = touch.What.Pads[0],
+            Forecast = null,
+            NoSimulation = null,
+            Readings = [],
+            Stage = new TouchStage.Released(running, length, ScreenClockWords.CompletedLater),
+        };
+        return new Step(state with { Entry = null, Clock = clock })
+            .Do(new Errand.BeginRun(turn, new TouchSetup(job, touch.What, Stop: null, state.Plan.Form)))
+            .Do(new Errand.ReleaseRun(turn, length));
     }
 
     /// <summary>The store kept something that the clock may wait for.</summary>
