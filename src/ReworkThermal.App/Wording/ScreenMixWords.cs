@@ -48,11 +48,11 @@ internal static class ScreenMixWords
 
     internal static string Percent(double share) => share is > 0 and < 0.0005
         ? "<0.05 %"
-        : string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.0#} %");
+        : string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.##} %");
 
     internal static string Residue(double share) => $"last pass leaves {Percent(share)}";
 
-    internal static string StillLiquid(double at100, double at140) => $"liquid at 100 °C {Percent(at100)}, 140 °C {Percent(at140)}";
+    internal static string StillLiquid(double at100, double at140) => $"liquid 100 °C {Percent(at100)}, 140 °C {Percent(at140)}";
 
     internal static string Needed(int? passes, int most) => passes is int count
         ? string.Create(CultureInfo.InvariantCulture, $"clean after {count} pass{(count == 1 ? string.Empty : "es")} (under 0.1 %)")

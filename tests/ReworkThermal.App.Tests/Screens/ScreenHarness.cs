@@ -153,6 +153,7 @@ internal sealed class ScreenHarness : IDisposable
         _app.End(_session);
         _window.Dispose();
         Engines.PlanGate.Set();
+        _conductor.Finish();
         _conductor.Dispose();
         Engines.Dispose();
         _app.Dispose();

@@ -38,6 +38,9 @@ internal sealed class RunClerk(Func<IBenchRuns?> runs, Action<Message> post) : I
 
     public void Dispose() => _worker.Dispose();
 
+    /// <summary>Waits until nothing runs any more, within bounds.</summary>
+    internal void Finish() => _worker.Finish();
+
     private void Begin(Errand.BeginRun begin)
     {
         _turn = begin.Turn;
