@@ -20,6 +20,7 @@ internal static class CommandTree
         ScreensCommand.Attach(root, shell);
         root.Add(MeltCommand.Define(shell, json));
         root.Add(DiluteCommand.Define(shell, json));
+        root.Add(CleanCommand.Define(shell, json));
         root.Add(HeatCommand.Define(shell, json));
         root.Add(PlanCommand.Define(shell, json));
         root.Add(DataCommand.Define(shell, json));

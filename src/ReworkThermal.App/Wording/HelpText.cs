@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace ReworkThermal.App.Wording;
 
 /// <summary>Texts of <c>--help</c>.</summary>
@@ -39,11 +41,29 @@ internal static class HelpText
 
     internal const string LeadFree = "Leave out alloys that contain lead.";
 
+    internal const string Clean = "What add-melt-remove passes leave in a joint, and how many are enough before the refit.";
+
+    internal const string FirstRatio = "Mass of the alloy added in the first pass as a share of the mix, 0 to 0.9.";
+
+    internal const string Passes = "Number of passes; left out, the smallest number that is enough.";
+
+    internal const string Refill = "Solder of the refit, as percent by mass or by name.";
+
+    internal const string Removal = "How molten solder is taken out, a file of profiles/removal without its ending.";
+
+    internal const string Copper = "Copper that the solder has taken up from barrel and pads.";
+
+    internal const string Silver = "Silver that the solder has taken up from a finish.";
+
     internal const string Heat = "Run a case of heat flow: temperatures at named places against time.";
 
     internal const string Case = "Case file (TOML): a joint on its board with tools, or a textbook problem.";
 
     internal const string Plan = "Plan the rework of one joint: alloy, amount, iron, preheat, dwell, latest stop, passes, heat budget.";
+
+    internal static string Samples(int usual) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"Benches to sample per plan for the spread of the time to flow; 0 for none, {usual} by default.");
 
     internal const string Request = "Request file (TOML): the joint, what is in it, what is on the bench, and the limits.";
 

@@ -31,7 +31,7 @@ internal static class PlanWords
 
     internal const string BudgetShare = "heat budget used";
 
-    internal const string LaminateShare = "of that, laminate";
+    internal const string LaminateShare = "laminate used";
 
     internal const string BindingLimit = "held back by";
 
@@ -75,7 +75,21 @@ internal static class PlanWords
     internal static string FinalIs(string composition, string solidus, string end, string liquid, bool clean) =>
         $"{composition}: solidus {solidus}, last liquid at {end}, {liquid} liquid at 100 °C" + (clean ? string.Empty : "; NOT clean enough");
 
-    internal static string Sampled(string middle, string early, string late) => $"{middle}; one run in ten under {early}, nine in ten under {late}";
+    internal static string AirAt(string nozzle, string setting, string flow, string distance) => $"{nozzle} at {setting}, {flow}, {distance} away";
+
+    internal static string Sampled(string middle, string early, string late) => $"{middle} on the middle bench; one bench in ten under {early}, nine in ten under {late}";
+
+    internal static string Finished(int finished, int samples) =>
+        string.Create(CultureInfo.InvariantCulture, $"done before the stop on {finished} of {samples} sampled benches");
+
+    internal static string PadTooHot(int hot, int samples) =>
+        string.Create(CultureInfo.InvariantCulture, $"pad over its limit on {hot} of {samples}");
+
+    internal static string Influence(string advice, string input, string share) => $"{advice}: {input} explains {share} of the spread";
+
+    internal static string Over(string time) => $"(over {time})";
+
+    internal const string Sampling = "sampling";
 
     internal static string FromTo(string low, string high) => $"{low} to {high}";
 

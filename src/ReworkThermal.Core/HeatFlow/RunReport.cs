@@ -32,7 +32,7 @@ internal static class RunReport
                 system.Grid.Axial.Count,
                 engine.Steps,
                 engine.Rejections,
-                engine.Solver.WholeFactorisations + engine.Solver.TailFactorisations,
+                engine.Solver.Factorisations,
                 engine.Solver.Solves,
                 null),
             Assumptions = [],

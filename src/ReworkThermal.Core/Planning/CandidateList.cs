@@ -23,13 +23,13 @@ internal sealed class CandidateList
             int passes = JobHeat.EstimatePasses(work, mix);
             foreach (Station station in stations)
             {
-                TouchPlan? first = TouchJudge.Judge(station.Bare, station.Setting, work.NeededC(mix.FlowC), work.Limits, laminatePerTouch);
+                TouchPlan? first = TouchJudge.Judge(station.Bare, station.Setting, work.NeededC(mix.FlowC), work.Limits, work.LongestWith(station.Setting), laminatePerTouch);
                 if (first is null || RefitFor(station, stations) is not { } refit)
                 {
                     continue;
                 }
 
-                JobCost cost = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms);
+                JobCost cost = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms, first.Dwell / first.Stop);
                 candidates.Add(new Candidate(mix, station with { Refit = refit }, cost));
             }
         }

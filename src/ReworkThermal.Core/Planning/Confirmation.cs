@@ -19,38 +19,65 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
 
     private static readonly Duration _cooling = Duration.FromSeconds(8);
 
+    // Half a step of the grid of settings: finer than a dial and a tip agree.
+    private static readonly TemperatureDelta _fineStep = TemperatureDelta.FromKelvins(10);
+
     private readonly double _lossPerMelt = work.Damage.Parameters.Adhesion.LossPerMelt.Central;
     private readonly Dictionary<(MixOption Mix, ToolSetting Setting), Plan?> _tried = [];
     private readonly Dictionary<MixOption, FinalJoint?> _finals = [];
+    private readonly Dictionary<ToolSetting, ConfirmedTouch?> _refits = [];
 
     /// <summary>The best plan among candidates of a kind; null when none holds the limits.</summary>
     internal Plan? Best(PlanKind kind, IReadOnlyList<Candidate> candidates, CancellationToken cancellation)
     {
-        Plan? best = null;
+        (Candidate Candidate, Plan Plan)? best = null;
         int tries = 0;
         foreach (Candidate candidate in candidates)
         {
             cancellation.ThrowIfCancellationRequested();
-            bool cannotWin = best is not null && candidate.Cost.RankFor(kind, _lossPerMelt).CompareTo(RankOf(best, kind)) >= 0;
+            bool cannotWin = best is { } so && candidate.Cost.RankFor(kind, _lossPerMelt).CompareTo(RankOf(so.Plan, kind)) >= 0;
             if (cannotWin || tries == MostTries)
             {
                 break;
             }
 
             tries++;
-            if (Confirm(candidate, cancellation) is { } plan && (best is null || RankOf(plan, kind).CompareTo(RankOf(best, kind)) < 0))
+            if (Confirm(candidate, cancellation) is { } plan && (best is null || RankOf(plan, kind).CompareTo(RankOf(best.Value.Plan, kind)) < 0))
             {
-                best = plan with { Kind = kind };
+                best = (candidate, plan);
+            }
+        }
+
+        return best is { } found ? Finer(kind, found.Candidate, found.Plan, cancellation) with { Kind = kind } : null;
+    }
+
+    /// <summary>Tries the settings half a step of the grid to either side.</summary>
+    private Plan Finer(PlanKind kind, Candidate candidate, Plan plan, CancellationToken cancellation)
+    {
+        ToolSetting setting = candidate.Station.Setting;
+        Plan best = plan;
+        foreach (Temperature set in new[] { setting.Set - _fineStep, setting.Set + _fineStep })
+        {
+            ToolSetting near = setting with { Set = set };
+            if (IsAllowed(near)
+                && Confirm(candidate with { Station = candidate.Station with { Setting = near } }, cancellation) is { } other
+                && RankOf(other, kind).CompareTo(RankOf(best, kind)) < 0)
+            {
+                best = other;
             }
         }
 
         return best;
     }
 
-    private (double First, double Second, double Third) RankOf(Plan plan, PlanKind kind) =>
-        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms).RankFor(kind, _lossPerMelt);
+    private bool IsAllowed(ToolSetting setting) =>
+        simulator.CanSet(setting) && (setting.Iron is null || setting.Set <= work.Limits.MostIronSetting.Value);
 
-    private Plan? Confirm(Candidate candidate, CancellationToken cancellation)
+    private (double First, double Second, double Third) RankOf(Plan plan, PlanKind kind) =>
+        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.Dwell / plan.First.Stop).RankFor(kind, _lossPerMelt);
+
+    /// <summary>Runs a candidate; null when it does not hold the limits.</summary>
+    internal Plan? Confirm(Candidate candidate, CancellationToken cancellation)
     {
         (MixOption Mix, ToolSetting Setting) key = (candidate.Mix, candidate.Station.Setting);
         if (!_tried.TryGetValue(key, out Plan? plan))
@@ -68,7 +95,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         EnthalpyCurve curve = heat.CurveOf(mix.Melting, mix.Mix.Amount / work.Solder.Amount);
         if (FinalOf(mix) is not { } final
             || Touch(curve, mix.FlowC, candidate.Station.Setting, cancellation) is not { } first
-            || Touch(heat.CurveOf(RefillMelting()), RefillMelting().Flow.DegreesCelsius, candidate.Station.Refit!.Setting, cancellation) is not { } refit)
+            || RefitTouch(candidate.Station.Refit!.Setting, cancellation) is not { } refit)
         {
             return null;
         }
@@ -103,7 +130,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             After = work.Damage.Budget(after),
             LaminateShare = laminate,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
-            Warnings = Warnings(mix),
+            Warnings = [.. PlanWarnings.Of(work, mix), .. PlanWarnings.OfNeighbours(first.Neighbours, refit.Neighbours)],
         };
     }
 
@@ -122,18 +149,30 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         ? found.Behaviour
         : throw new InvalidOperationException("the refill alloy was computed before");
 
+    private ConfirmedTouch? RefitTouch(ToolSetting setting, CancellationToken cancellation)
+    {
+        if (!_refits.TryGetValue(setting, out ConfirmedTouch? refit))
+        {
+            MeltingBehaviour refill = RefillMelting();
+            refit = Touch(heat.CurveOf(refill), refill.Flow.DegreesCelsius, setting, cancellation);
+            _refits[setting] = refit;
+        }
+
+        return refit;
+    }
+
     private ConfirmedTouch? Touch(EnthalpyCurve curve, double flowC, ToolSetting setting, CancellationToken cancellation)
     {
-        Duration longest = work.Limits.MostDwell.Value;
+        Duration longest = work.LongestWith(setting);
         if (simulator.Run(curve, flowC, setting, longest, longest, cancellation) is not { } full
-            || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, laminatePerTouch) is not { } touch
+            || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, longest, laminatePerTouch) is not { } touch
             || simulator.Run(curve, flowC, setting, touch.Dwell, touch.Dwell + _cooling, cancellation) is not { } cooled)
         {
             return null;
         }
 
         LaminateSums spent = work.Damage.Kinetics.Spent(cooled.Pad);
-        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad);
+        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad, [.. cooled.Run.Neighbours.SelectMany(n => n.Warnings)]);
     }
 
     private IEnumerable<PadExposure> Exposures(MixOption mix, ConfirmedTouch first, ConfirmedTouch refit, int passes)
@@ -171,33 +210,12 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         double left = (tighter.Stop - tighter.Dwell).Seconds;
         return tighter.StopReason switch
         {
-            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.Limits.MostDwell.Value.Seconds:0.0} s"),
+            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.LongestWith(tighter.Setting).Seconds:0.0} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"pad temperature, {which}: {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C is reached {left:0.0} s after the dwell"),
             StopReason.HeatBudget => string.Create(CultureInfo.InvariantCulture, $"heat budget, {which}: its part is spent {left:0.0} s after the dwell"),
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
     }
 
-    private List<string> Warnings(MixOption mix)
-    {
-        List<string> warnings = [];
-        MassFractions refill = work.Request.Refill.Fractions;
-        if (mix.Alloy is not null)
-        {
-            warnings.AddRange(MixHazards.Of(work.Solder.Fractions.MixedWith(refill, 0.5), mix.Alloy.Fractions));
-            RemovalMethod removal = work.Request.Bench.Removal;
-            warnings.Add(string.Create(
-                CultureInfo.InvariantCulture,
-                $"The passes are counted with {removal.Efficiency.Central.Percent:0} % taken out each time ({removal.Efficiency.Low.Percent:0} to {removal.Efficiency.High.Percent:0} % is usual): a poor pass needs another."));
-        }
-
-        if (refill[Element.Pb] > Alloy.MostLeadOfLeadFree && work.Solder.Fractions[Element.Pb] <= Alloy.MostLeadOfLeadFree)
-        {
-            warnings.Add("The refit brings lead to a lead-free joint: check what the law allows for this product, and mark the board.");
-        }
-
-        return warnings;
-    }
-
-    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad);
+    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad, IReadOnlyList<string> Neighbours);
 }

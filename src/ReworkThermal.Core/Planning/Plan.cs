@@ -2,6 +2,7 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
@@ -53,6 +54,9 @@ public sealed record Plan
 
     /// <summary>Hazards, one sentence each.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
+
+    /// <summary>What the first touch does on many sampled benches; null when it was not sampled.</summary>
+    public FlowSpread? Sampling { get; init; }
 
     /// <summary>Share of the heat budget that the job uses: governing gauge after less governing gauge before.</summary>
     public Spread BudgetUsed => Spread.Added(After.Share, Before.Share);

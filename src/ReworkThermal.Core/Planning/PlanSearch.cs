@@ -1,5 +1,4 @@
 using System.Globalization;
-using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
@@ -18,7 +17,7 @@ namespace ReworkThermal.Core.Planning;
 public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, DamageLimits limits)
 {
     private const int LeastPlans = 4;
-    private const int MostPlans = 5;
+    private const int MostPlans = 6;
 
     /// <summary>Answers a request.</summary>
     /// <param name="request">The request; its joint must be a through-hole joint.</param>
@@ -29,17 +28,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
     public PlanOutcome Search(PlanRequest request, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
-        if (request.Site.Joint is not ThroughJoint joint)
-        {
-            throw new ArgumentException("plans are made for through-hole joints", nameof(request));
-        }
-
-        LaminateLimits laminate = limits.LaminateOrNull(request.Site.Board.Laminate.ClassName)
-            ?? throw new ArgumentException($"unknown class of laminate '{request.Site.Board.Laminate.ClassName}'", nameof(request));
-        Length thickness = request.Site.Board.StackUp.Thickness;
-        Length width = UnitMath.Min(joint.TopPadDiameter, joint.BottomPadDiameter);
-        PadGeometry pad = new PadGeometry.Through(width, joint.BarrelInnerDiameter, joint.BarrelWall, thickness);
-        Workload work = new(request, joint, new DamageModel(laminate, limits.Parameters, pad), properties);
+        Workload work = Workload.Of(request, limits, properties);
         if (MixOptions.Make(engine, request, work.Solder, cancellation, out string failure) is not { } mixes)
         {
             return Failed(failure, request);

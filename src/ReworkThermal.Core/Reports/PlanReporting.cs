@@ -1,6 +1,6 @@
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Reports;
@@ -8,10 +8,6 @@ namespace ReworkThermal.Core.Reports;
 /// <summary>Turns what a plan search found into an answer.</summary>
 public static class PlanReporting
 {
-    private static readonly Temperature _warmService = Temperature.FromDegreesCelsius(100);
-
-    private static readonly Temperature _hotService = Temperature.FromDegreesCelsius(140);
-
     /// <summary>The answer to a request.</summary>
     /// <param name="request">The request.</param>
     /// <param name="outcome">What the search found.</param>
@@ -49,18 +45,32 @@ public static class PlanReporting
         Touch(plan.First),
         Touch(plan.Refit),
         plan.Passes,
-        Final(plan.Final),
+        FinalJointReporting.Line(plan.Final),
         plan.BudgetUsed,
         plan.LaminateShare,
         [.. plan.After.Gauges.Select(g => new GaugeLine(NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, SupportOf(g.Support), g.Reason))],
         plan.After.Reason,
         plan.BindingLimit,
-        null,
+        plan.Sampling is { } spread ? SpreadOf(spread) : null,
         plan.Warnings);
 
+    private static TimeSpread SpreadOf(FlowSpread spread) => new(
+        TimeOf(spread.P10),
+        TimeOf(spread.P50),
+        TimeOf(spread.P90),
+        spread.Followed,
+        spread.Samples,
+        spread.FinishedInTime,
+        spread.PadTooHot,
+        [.. spread.Influences.Select(i => new InfluenceLine(i.Input.Name, i.Share, i.Input.HowToLearn, i.Input.Provenance.Source))],
+        spread.Explained);
+
+    private static Duration? TimeOf(SampledTime time) => time is SampledTime.At at ? at.Value : null;
+
     private static TouchLine Touch(TouchPlan touch) => new(
-        touch.Setting.Iron.Name,
-        touch.Setting.Set,
+        touch.Setting.Iron?.Name,
+        touch.Setting.Iron is null ? null : touch.Setting.Set,
+        touch.Setting.Air is { } air ? new AirLine(air.Nozzle.Name, touch.Setting.Set, air.Flow, air.Distance) : null,
         touch.Setting.Preheat?.Preheater.Name,
         touch.Board,
         touch.TimeToFlow,
@@ -69,19 +79,12 @@ public static class PlanReporting
         StopOf(touch.StopReason),
         touch.PadPeak);
 
-    private static FinalJointLine Final(FinalJoint final) => new(
-        final.Joint.Fractions,
-        final.Melting.Solidus,
-        final.Freezing.End,
-        final.Freezing.LiquidMassFractionAt(_warmService),
-        final.Freezing.LiquidMassFractionAt(_hotService),
-        final.IsClean);
-
     private static string KindOf(PlanKind kind) => kind switch
     {
         PlanKind.SmallestBudget => "smallest budget",
         PlanKind.CoolestPad => "coolest pad",
         PlanKind.NoLead => "no lead",
+        PlanKind.Surest => "surest",
         PlanKind.LeastEffort => "least effort",
         PlanKind.NoPreheat => "no preheater",
         PlanKind.NothingAdded => "nothing added",

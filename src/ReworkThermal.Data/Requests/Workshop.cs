@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Limits;
 using ReworkThermal.Data.Profiles;
@@ -13,13 +14,15 @@ namespace ReworkThermal.Data.Requests;
 /// <param name="Removals">Ways of taking solder out.</param>
 /// <param name="Wire">Flux-cored wire.</param>
 /// <param name="Planning">Limits of a plan that a request need not repeat.</param>
+/// <param name="Scatter">How far one bench differs from the next.</param>
 public sealed record Workshop(
     AlloyShelf Alloys,
     ProfileLibrary Profiles,
     DamageLimits Limits,
     IReadOnlyList<RemovalMethod> Removals,
     WireStock Wire,
-    PlanningDefaults Planning)
+    PlanningDefaults Planning,
+    BenchScatter Scatter)
 {
     /// <summary>Reads all data folders.</summary>
     /// <param name="root">Where they are.</param>
@@ -37,7 +40,8 @@ public sealed record Workshop(
             limits,
             RemovalFiles.Load(root),
             WireStock.Read(Path.Combine(root.Alloys, "wire.toml")),
-            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")));
+            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")),
+            ScatterFile.Read(Path.Combine(root.Profiles, "limits", "uncertainty.toml")));
     }
 
     private static void RequireKnownClasses(ProfileLibrary profiles, DamageLimits limits)
