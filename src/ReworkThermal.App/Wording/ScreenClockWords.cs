@@ -1,5 +1,6 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Wording;
@@ -88,6 +89,17 @@ internal static class ScreenClockWords
         $"was on {length.TotalSeconds:0.0} s, off for {since.TotalSeconds:0} s");
 
     internal const string FlowKept = "Kept as a note. F at the moment of flow times it, and later plans learn from that.";
+
+    internal static string Wait(CoolDown coolDown, TimeSpan off) => coolDown switch
+    {
+        CoolDown.Wait wait when wait.Time.Seconds > off.TotalSeconds => string.Create(
+            CultureInfo.InvariantCulture,
+            $"Let it cool {Math.Ceiling(wait.Time.Seconds - off.TotalSeconds):0} s more, to {wait.Target.DegreesCelsius:0} °C."),
+        CoolDown.NotWithin never when never.Asked.Seconds > off.TotalSeconds => string.Create(
+            CultureInfo.InvariantCulture,
+            $"It does not cool to {never.Target.DegreesCelsius:0} °C within {never.Asked.Seconds:0} s."),
+        _ => string.Create(CultureInfo.InvariantCulture, $"Cool enough: below {coolDown.Target.DegreesCelsius:0} °C by estimate."),
+    };
 
     internal static string FlowedNote(TimeSpan length) => string.Create(CultureInfo.InvariantCulture, $"flowed within {length.TotalSeconds:0.0} s");
 

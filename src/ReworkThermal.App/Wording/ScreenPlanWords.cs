@@ -68,6 +68,11 @@ internal static class ScreenPlanWords
             tools.Add(string.Create(CultureInfo.InvariantCulture, $"{touch.Iron} {iron.DegreesCelsius:0} °C"));
         }
 
+        if (touch.Air is { } air)
+        {
+            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{air.Nozzle} {air.Setting.DegreesCelsius:0} °C at {air.Flow.LitersPerMinute:0.#} L/min"));
+        }
+
         if (touch.Preheater is { } preheater)
         {
             tools.Add(string.Create(CultureInfo.InvariantCulture, $"{preheater}, board {touch.Board.DegreesCelsius:0} °C"));

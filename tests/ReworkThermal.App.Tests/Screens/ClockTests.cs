@@ -1,5 +1,7 @@
+using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data;
 using Terminal.Gui.Input;
 
 namespace ReworkThermal.App.Tests.Screens;
@@ -89,6 +91,28 @@ public sealed class ClockTests
         screen.Engines.Simulates = false;
         Ready(screen).Keys(Key.Space).Settle().Until("clock only: invented lack").Wait(2).Keys(Key.Space).Settle().Until("TOOL OFF");
         Assert.Null(screen.Stored.Exposures.Single().What.Pads.Single().Series);
+    }
+
+    [Fact]
+    public void The_heat_solver_follows_a_touch_and_its_cooling()
+    {
+        // No figure is checked here but the order of things: the pad warms above the board's start, cools after the release, and the
+        // stored series spans the touch.
+        using ScreenHarness screen = new(bench: () => RealDesks.Open(DataRoot.BesideProgram));
+        screen.Keys(Key.N).Fill("Demo").Until("Cautions").Keys(Key.Enter).Settle();
+        screen.Keys(Key.CursorDown, Key.Enter).Fill("six-layer-controller").Keys(Key.CursorDown, Key.Enter).Fill("jack-anchor-six-layer");
+        screen.Keys(Key.A).Fill("1").Keys(Key.H.WithShift).Settle();
+        screen.Keys(Key.D4, Key.I).Fill("350 heavy").Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
+        screen.Wait(2).Until(() => screen.State.Clock.Readings is [.., { Seconds: > 1.5, BudgetNow: > 0 }]);
+        BenchReading hot = screen.State.Clock.Readings[^1];
+        Assert.InRange(hot.PadC, 100, 350);
+        screen.Keys(Key.Space).Settle().Until(() => screen.State.Clock.CoolDown is not null);
+        Assert.Contains("cool", screen.Screen, StringComparison.OrdinalIgnoreCase);
+        HeatedPad pad = screen.Stored.Exposures.Single().What.Pads.Single();
+        Assert.Equal(2, pad.Series!.History.Seconds[^1], 1);
+        Assert.Equal(SeriesOrigin.Simulated, pad.Series.Origin);
+        screen.Wait(20).Until(() => screen.State.Clock.Readings[^1].Seconds > 15);
+        Assert.True(screen.State.Clock.Readings[^1].PadC < hot.PadC);
     }
 
     [Fact]

@@ -23,6 +23,7 @@ internal static class InventedPlans
         TouchLine touch = new(
             "heavy chisel",
             Temperature.FromDegreesCelsius(ironC),
+            Air: null,
             Preheater: null,
             Temperature.FromDegreesCelsius(23),
             Duration.FromSeconds(3),

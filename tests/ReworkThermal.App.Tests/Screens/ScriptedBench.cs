@@ -1,5 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
@@ -76,6 +77,8 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
         public BenchReading Advance(Duration elapsed) => At(elapsed.Seconds, 23 + (60 * elapsed.Seconds));
 
         public TemperatureHistory Release(Duration elapsed) => new([0, elapsed.Seconds], [23, 23 + (60 * elapsed.Seconds)]);
+
+        public CoolDown? Wait() => null;
 
         public BenchReading Cool(Duration sinceRelease) => At(1000 + sinceRelease.Seconds, 100);
 

@@ -25,7 +25,7 @@ internal sealed class BenchRuns(Workshop workshop, JointPoser poser, PadReckoner
         run.Put(posed.Tip, null, posed.Side);
         double? before = history is null ? null : history.Model.Budget(history.State).Share.Central;
         return new BenchStart.Ready(
-            new BenchRun(run, history),
+            new BenchRun(run, posed, history),
             new BenchForecast(
                 posed.Problem.FlowTemperature.DegreesCelsius,
                 workshop.Planning.Limits.MostPadTemperature.Value.DegreesCelsius,

@@ -109,7 +109,9 @@ internal static class ClockDrawing
             case TouchStage.Released released:
                 return (ScreenClockWords.Off, string.Empty, Ink.Plain, released.Length);
             case TouchStage.Cooling cooling:
-                string hint = cooling.AsksFlow ? ScreenClockWords.AskFlow : ScreenClockWords.OffFor(cooling.Length, state.Now.Steady - cooling.Off.Steady);
+                TimeSpan off = state.Now.Steady - cooling.Off.Steady;
+                string wait = state.Clock.CoolDown is { } coolDown ? ScreenClockWords.Wait(coolDown, off) + " " : string.Empty;
+                string hint = wait + (cooling.AsksFlow ? ScreenClockWords.AskFlow : ScreenClockWords.OffFor(cooling.Length, off));
                 return (ScreenClockWords.Off, hint, Ink.Plain, cooling.Length);
             default:
                 return (ScreenClockWords.Ready, ScreenClockWords.ReadyHint, Ink.Quiet, TimeSpan.Zero);

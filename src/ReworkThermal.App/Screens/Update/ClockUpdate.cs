@@ -129,6 +129,7 @@ internal static class ClockUpdate
             Pad = touch.What.Pads[0],
             Forecast = null,
             NoSimulation = null,
+            CoolDown = null,
             Readings = [],
             Stage = new TouchStage.Released(running, length, ScreenClockWords.CompletedLater),
         };
@@ -197,6 +198,7 @@ internal static class ClockUpdate
                 Pad = pad,
                 Forecast = null,
                 NoSimulation = null,
+                CoolDown = null,
                 Readings = [],
                 Stage = new TouchStage.Running(state.Now, start, Entry: null, FlowedAt: null, Rung: 0),
             },
