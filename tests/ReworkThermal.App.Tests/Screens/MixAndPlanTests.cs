@@ -91,7 +91,7 @@ public sealed class MixAndPlanTests
     {
         using ScreenHarness screen = new(120, 40);
         screen.WithJob().Keys(Key.D3);
-        while (screen.State.Plan.Row < 10)
+        while (screen.State.Plan.Row < (int)App.Screens.State.PlanField.WireMillimetres)
         {
             screen.Keys(Key.CursorDown);
         }

@@ -29,6 +29,7 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
             ["Bi58Sn42", "Sn63Pb37"],
             ["fine", "heavy"],
             ["bare", "flooded"],
+            ["round-6"],
             ["hot-plate"],
             ["braid"],
             ["sound", "touched"],

@@ -36,7 +36,7 @@ internal sealed class BenchRun(LiveRun run, JointSetup.Posed posed, PadHistory.K
             return null;
         }
 
-        Touch touch = new() { Start = Duration.Zero, Span = _released, Side = posed.Side, Tip = posed.Tip };
+        Touch touch = new() { Start = Duration.Zero, Span = _released, Side = posed.Side, Tip = posed.Tip, Jet = posed.Jet };
         return HeatSolver.Solve(posed.Problem with { Touches = [touch], End = _released + _longestWait }) is HeatOutcome.Completed { Run: { } whole }
             ? CoolDownAdvice.From(history.Model.Bond, Hotter(whole.Probes[ProbeNames.NearPad], whole.Probes[ProbeNames.FarPad], _released.Seconds))
             : null;

@@ -59,7 +59,7 @@ internal static class ClockDrawing
         int row = 1;
         Setting("U", "for", ScreenClockWords.Purpose(clock.Purpose));
         Setting("I", "iron", clock.IronCelsius is double iron ? $"{ScreenClockWords.Degrees(iron)} {clock.IronName}" : ScreenClockWords.NotUsed);
-        Setting("A", "air", clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? ScreenClockWords.Air(air, flow) : ScreenClockWords.NotUsed);
+        Setting("A", "air", clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{ScreenClockWords.Air(air, flow)} {clock.NozzleName}" : ScreenClockWords.NotUsed);
         Setting("B", "board", clock.PreheatCelsius is double preheat ? $"{ScreenClockWords.Degrees(preheat)} {clock.PreheaterName}" : ScreenClockWords.NotUsed);
         sheet.Put(panel, 1, row++, job.Plan is { What: { } plan } ? ScreenClockWords.PlanTimes(plan) : ScreenClockWords.NoPlan, Ink.Quiet);
         row++;

@@ -20,6 +20,9 @@ internal sealed record ClockState
     /// <summary>Iron profile, or null.</summary>
     internal string? IronName { get; init; }
 
+    /// <summary>Nozzle profile, or null.</summary>
+    internal string? NozzleName { get; init; }
+
     /// <summary>Preheater profile, or null.</summary>
     internal string? PreheaterName { get; init; }
 

@@ -61,8 +61,8 @@ internal static class ClockUpdate
     internal static ClockState WithPlan(ClockState clock, AcceptedPlan plan) => clock with
     {
         IronCelsius = plan.IronSet is { } iron ? Math.Round(iron.DegreesCelsius, 3) : null,
-        AirCelsius = plan.AirSet?.DegreesCelsius,
-        AirLitresPerMinute = plan.AirFlow?.LitersPerMinute,
+        AirCelsius = plan.AirSet is { } air ? Math.Round(air.DegreesCelsius, 3) : null,
+        AirLitresPerMinute = plan.AirFlow is { } flow ? Math.Round(flow.LitersPerMinute, 3) : null,
         PreheatCelsius = plan.PreheatSet is { } preheat ? Math.Round(preheat.DegreesCelsius, 3) : null,
     };
 

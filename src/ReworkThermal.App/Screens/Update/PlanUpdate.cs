@@ -164,6 +164,7 @@ internal static class PlanUpdate
             Clock = state.Clock with
             {
                 IronName = Id(state, line.First.Iron) ?? state.Clock.IronName,
+                NozzleName = Id(state, line.First.Air?.Nozzle) ?? state.Clock.NozzleName,
                 PreheaterName = Id(state, line.First.Preheater) ?? state.Clock.PreheaterName,
             },
         };
