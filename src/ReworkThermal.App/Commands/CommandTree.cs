@@ -23,6 +23,8 @@ internal static class CommandTree
         root.Add(CleanCommand.Define(shell, json));
         root.Add(HeatCommand.Define(shell, json));
         root.Add(PlanCommand.Define(shell, json));
+        root.Add(CalibrateCommand.Define(shell, json));
+        root.Add(TriageCommand.Define(shell, json));
         root.Add(DataCommand.Define(shell, json));
         return root;
     }

@@ -75,4 +75,58 @@ internal static class HelpText
 
     internal const string Composition =
         "Elements with percent by mass, like Sn96.5Ag3Cu0.5; the first may stand without a number as the balance, like SnAg3Cu0.5.";
+
+    internal const string Why = "Explain one plan of the answer, by its number: every figure with its rule and what it rests on.";
+
+    internal const string Compare = "Set two plans of the answer side by side, by their numbers.";
+
+    internal const string Calibrate = "Learn from timed touches on a model of board: the next plan for it uses what they teach.";
+
+    internal const string CalibrateAdd = "Add an observed touch and fit all of them again.";
+
+    internal const string CalibrateShow = "Show what was observed and what it taught.";
+
+    internal const string CalibrateForget = "Forget one observed touch, or all of a board.";
+
+    internal const string Calibrations = "Folder with calibrations; by default one in your own data folder.";
+
+    internal const string ForgetTouch = "Number of the touch to forget; all of them when not given.";
+
+    internal const string ObservedIron = "Iron that was used, by its profile.";
+
+    internal const string ObservedSet = "Its set temperature in °C.";
+
+    internal const string ObservedPreheater = "Preheater that was used, by its profile.";
+
+    internal const string ObservedBoard = "Temperature of the settled board over it in °C.";
+
+    internal const string ObservedSolder = "Solder that was in the joint; that of the request when not given.";
+
+    internal const string ObservedWith = "Alloy that was melted into it.";
+
+    internal const string ObservedAdded = "Mass of that alloy in mg.";
+
+    internal const string ObservedFlowed = "Seconds from contact until the whole joint flowed.";
+
+    internal const string ObservedNotFlowed = "Seconds for which the tip was on without the joint flowing.";
+
+    internal const string ObservedAfter = "Seconds from contact to the reading.";
+
+    internal const string ObservedReading = "Temperature read, in °C.";
+
+    internal static string ObservedProbe(IEnumerable<string> places) => $"Where a thermocouple was: {string.Join(", ", places)}.";
+
+    internal const string Triage = "Foresee a whole repair before it is accepted: touches, bench time, pads by band, wires.";
+
+    internal const string TriageJob = "Job whose pins are meant, by identity or label.";
+
+    internal const string TriageStore = "Job store to read; the usual one by default.";
+
+    internal const string TriagePads = "Number of pads, when there is no job yet.";
+
+    internal const string TriageMissing = "How many of them are gone.";
+
+    internal const string TriageLoose = "How many of them are loose.";
+
+    internal const string TriagePlan = "Number of the plan to work by; the first by default.";
 }

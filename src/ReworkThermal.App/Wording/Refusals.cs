@@ -48,4 +48,8 @@ internal static class Refusals
     internal static string TooFewSamples(int least) => string.Create(
         CultureInfo.InvariantCulture,
         $"--samples must be 0, or {least} or more: fewer benches give no spread");
+
+    internal static string NoSuchPlan(int number, int count) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"there is no plan {number}: the answer has plans 1 to {count}.");
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
@@ -12,10 +13,12 @@ namespace ReworkThermal.Core.Planning;
 /// Turns candidates into plans by real runs: the mix with its own melt curve, cooling after the touch, the exact number of passes, and
 /// all gauges of the pad.
 /// </summary>
-internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimulator simulator, SolderHeat heat, double laminatePerTouch)
+internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimulator simulator, SolderHeat heat, PassCounts counts, double laminatePerTouch)
 {
-    // After this many confirmed candidates of one kind the order by bound has been followed far enough; the next bounds lie close together.
-    private const int MostTries = 8;
+    // After so many candidates of one kind that hold the limits, the likely order has been followed far enough: the next ones differ by
+    // less than the steps of the grid do. Those that do not hold the limits cost less, and the first ones of a kind often do not.
+    private const int MostTries = 10;
+    private const int MostMisses = 30;
 
     private static readonly Duration _cooling = Duration.FromSeconds(8);
 
@@ -23,26 +26,38 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     private static readonly TemperatureDelta _fineStep = TemperatureDelta.FromKelvins(10);
 
     private readonly double _lossPerMelt = work.Damage.Parameters.Adhesion.LossPerMelt.Central;
-    private readonly Dictionary<(MixOption Mix, ToolSetting Setting), Plan?> _tried = [];
-    private readonly Dictionary<MixOption, FinalJoint?> _finals = [];
-    private readonly Dictionary<ToolSetting, ConfirmedTouch?> _refits = [];
+    // Kinds are searched side by side; whichever comes first computes a thing, and the thing is the same.
+    private readonly ConcurrentDictionary<(MixOption Mix, ToolSetting Setting, ToolSetting Refit), Lazy<Plan?>> _tried = [];
+    private readonly ConcurrentDictionary<MixOption, Lazy<FinalJoint?>> _finals = [];
+    private readonly ConcurrentDictionary<ToolSetting, Lazy<ConfirmedTouch?>> _refits = [];
 
     /// <summary>The best plan among candidates of a kind; null when none holds the limits.</summary>
     internal Plan? Best(PlanKind kind, IReadOnlyList<Candidate> candidates, CancellationToken cancellation)
     {
         (Candidate Candidate, Plan Plan)? best = null;
         int tries = 0;
+        int misses = 0;
         foreach (Candidate candidate in candidates)
         {
             cancellation.ThrowIfCancellationRequested();
-            bool cannotWin = best is { } so && candidate.Cost.RankFor(kind, _lossPerMelt).CompareTo(RankOf(so.Plan, kind)) >= 0;
-            if (cannotWin || tries == MostTries)
+            if (best is { } so && candidate.Least.RankFor(kind, _lossPerMelt).CompareTo(RankOf(so.Plan, kind)) >= 0)
+            {
+                continue;
+            }
+
+            if (tries == MostTries || misses == MostMisses)
             {
                 break;
             }
 
+            if (Confirm(candidate, cancellation) is not { } plan)
+            {
+                misses++;
+                continue;
+            }
+
             tries++;
-            if (Confirm(candidate, cancellation) is { } plan && (best is null || RankOf(plan, kind).CompareTo(RankOf(best.Value.Plan, kind)) < 0))
+            if (best is null || RankOf(plan, kind).CompareTo(RankOf(best.Value.Plan, kind)) < 0)
             {
                 best = (candidate, plan);
             }
@@ -79,14 +94,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     /// <summary>Runs a candidate; null when it does not hold the limits.</summary>
     internal Plan? Confirm(Candidate candidate, CancellationToken cancellation)
     {
-        (MixOption Mix, ToolSetting Setting) key = (candidate.Mix, candidate.Station.Setting);
-        if (!_tried.TryGetValue(key, out Plan? plan))
-        {
-            plan = Make(candidate, cancellation);
-            _tried[key] = plan;
-        }
-
-        return plan;
+        ToolSetting refit = candidate.Station.Refit!.Setting;
+        return _tried.GetOrAdd((candidate.Mix, candidate.Station.Setting, refit), _ => new Lazy<Plan?>(() => Make(candidate, cancellation))).Value;
     }
 
     private Plan? Make(Candidate candidate, CancellationToken cancellation)
@@ -113,7 +122,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         }
 
         PadDamage before = work.Damage.Begin(work.Request.Prior);
-        PadDamage after = work.Damage.After(before, Exposures(mix, first, refit, final.Passes));
+        List<PadExposure> exposures = [.. Exposures(mix, first, refit, final.Passes)];
+        PadDamage after = work.Damage.After(before, exposures);
         return new Plan
         {
             Kind = PlanKind.SmallestBudget,
@@ -129,37 +139,24 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             Before = work.Damage.Budget(before),
             After = work.Damage.Budget(after),
             LaminateShare = laminate,
+            Exposures = exposures,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
             Warnings = [.. PlanWarnings.Of(work, mix), .. PlanWarnings.OfNeighbours(first.Neighbours, refit.Neighbours)],
         };
     }
 
-    private FinalJoint? FinalOf(MixOption mix)
-    {
-        if (!_finals.TryGetValue(mix, out FinalJoint? final))
-        {
-            final = new CleaningSearch(engine).FewestPasses(JobHeat.Question(work, mix), JobHeat.EstimatePasses(work, mix));
-            _finals[mix] = final;
-        }
-
-        return final;
-    }
+    private FinalJoint? FinalOf(MixOption mix) => _finals.GetOrAdd(mix, _ => new Lazy<FinalJoint?>(() =>
+        new CleaningSearch(engine).FewestPasses(JobHeat.Question(work, mix), counts.Of(mix) ?? work.Limits.MostPasses.Value))).Value;
 
     private MeltingBehaviour RefillMelting() => engine.MeltingOf(work.Request.Refill.Fractions) is MeltingOutcome.Found found
         ? found.Behaviour
         : throw new InvalidOperationException("the refill alloy was computed before");
 
-    private ConfirmedTouch? RefitTouch(ToolSetting setting, CancellationToken cancellation)
+    private ConfirmedTouch? RefitTouch(ToolSetting setting, CancellationToken cancellation) => _refits.GetOrAdd(setting, _ => new Lazy<ConfirmedTouch?>(() =>
     {
-        if (!_refits.TryGetValue(setting, out ConfirmedTouch? refit))
-        {
-            MeltingBehaviour refill = RefillMelting();
-            refit = Touch(heat.CurveOf(refill), refill.Flow.DegreesCelsius, setting, cancellation);
-            _refits[setting] = refit;
-        }
-
-        return refit;
-    }
+        MeltingBehaviour refill = RefillMelting();
+        return Touch(heat.CurveOf(refill), refill.Flow.DegreesCelsius, setting, cancellation);
+    })).Value;
 
     private ConfirmedTouch? Touch(EnthalpyCurve curve, double flowC, ToolSetting setting, CancellationToken cancellation)
     {

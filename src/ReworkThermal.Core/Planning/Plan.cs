@@ -52,6 +52,9 @@ public sealed record Plan
     /// <summary>The limit that stops a cooler or quicker plan of this kind, one clause.</summary>
     public required string BindingLimit { get; init; }
 
+    /// <summary>Heat that the plan gives a pad, touch by touch: the first pass, the later ones, the refit.</summary>
+    public required IReadOnlyList<PadExposure> Exposures { get; init; }
+
     /// <summary>Hazards, one sentence each.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
 

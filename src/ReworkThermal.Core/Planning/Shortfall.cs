@@ -42,6 +42,14 @@ internal static class Shortfall
         }
     }
 
+    /// <summary>Alloys that no amount of which can be cleaned out in the passes allowed.</summary>
+    internal static IEnumerable<RuledOut> OfCleaning(Workload work, MixOptions mixes, PassCounts counts) => mixes.Diluted
+        .GroupBy(m => m.Name)
+        .Where(g => g.All(m => counts.Of(m) is null))
+        .Select(g => new RuledOut(g.Key, string.Create(
+            CultureInfo.InvariantCulture,
+            $"not clean after {work.Limits.MostPasses.Value} passes, the most allowed: more than 0.1 % of the final joint would still melt low")));
+
     private static double RefillFlowC(Workload work, IReadOnlyList<Station> stations, MixOptions mixes) =>
         stations.Select(s => s.Bare.Run.Flow?.FlowCelsius).OfType<double>().DefaultIfEmpty(mixes.AsIs.FlowC).First();
 

@@ -53,12 +53,14 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
 
         // Without heat of melting it is never slower: if that does not flow, the real refit does not either.
         double needed = work.NeededC(refillFlowC);
-        TouchPlan? refit = course.SecondsUntilColdest(needed) is null
-            ? null
-            : simulator.Run(refill, refillFlowC, setting, longest, longest, cancellation) is { } real
-                ? TouchJudge.Judge(real, setting, needed, work.Limits, longest, LaminatePerTouch)
-                : null;
-        return new Station(setting, course, refit);
+        if (course.SecondsUntilColdest(needed) is not { } bareS
+            || simulator.Run(refill, refillFlowC, setting, longest, longest, cancellation) is not { } real)
+        {
+            return new Station(setting, course, null, null);
+        }
+
+        double? delay = real.SecondsUntilColdest(needed) is { } realS && bareS > 0 ? realS / bareS : null;
+        return new Station(setting, course, TouchJudge.Judge(real, setting, needed, work.Limits, longest, LaminatePerTouch), delay);
     }
 
     private List<ToolSetting> Settings()

@@ -79,7 +79,8 @@ public static class PlanReporting
         StopOf(touch.StopReason),
         touch.PadPeak);
 
-    private static string KindOf(PlanKind kind) => kind switch
+    /// <summary>Name of a kind of plan.</summary>
+    internal static string KindOf(PlanKind kind) => kind switch
     {
         PlanKind.SmallestBudget => "smallest budget",
         PlanKind.CoolestPad => "coolest pad",
@@ -92,7 +93,8 @@ public static class PlanReporting
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
-    private static string NameOf(GaugeKind kind) => kind switch
+    /// <summary>Name of a gauge.</summary>
+    internal static string NameOf(GaugeKind kind) => kind switch
     {
         GaugeKind.Laminate => "laminate",
         GaugeKind.Adhesion => "adhesion",

@@ -37,19 +37,8 @@ internal static class ScatterFile
     }
 
     private static Estimate<TemperatureDelta> Offset(FieldReader file, string name, TemperatureDelta least) =>
-        Range(file, name, (table, field) => table.Quantity(field, UnitTable.TemperatureDeltas, least, _mostOffset));
+        RangeField.Read(file, name, (table, field) => table.Quantity(field, UnitTable.TemperatureDeltas, least, _mostOffset));
 
     private static Estimate<double> Factor(FieldReader file, string name, double least = LeastFactor, double most = MostFactor) =>
-        Range(file, name, (table, field) => table.Number(field, least, most));
-
-    private static Estimate<T> Range<T>(FieldReader file, string name, Func<FieldReader, string, T> read)
-        where T : struct, IComparable<T>
-    {
-        FieldReader table = file.Table(name);
-        _ = table.TextOrNull("note");
-        (T central, T low, T high) = (read(table, "value"), read(table, "low"), read(table, "high"));
-        return low.CompareTo(central) <= 0 && central.CompareTo(high) <= 0
-            ? new Estimate<T>(central, low, high, table.Provenance())
-            : throw table.Wrong("value", "must lie between low and high");
-    }
+        RangeField.Read(file, name, (table, field) => table.Number(field, least, most));
 }

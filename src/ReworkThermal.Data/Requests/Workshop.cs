@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Triage;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Limits;
@@ -15,6 +16,7 @@ namespace ReworkThermal.Data.Requests;
 /// <param name="Wire">Flux-cored wire.</param>
 /// <param name="Planning">Limits of a plan that a request need not repeat.</param>
 /// <param name="Scatter">How far one bench differs from the next.</param>
+/// <param name="Effort">Bench time of a repair.</param>
 public sealed record Workshop(
     AlloyShelf Alloys,
     ProfileLibrary Profiles,
@@ -22,7 +24,8 @@ public sealed record Workshop(
     IReadOnlyList<RemovalMethod> Removals,
     WireStock Wire,
     PlanningDefaults Planning,
-    BenchScatter Scatter)
+    BenchScatter Scatter,
+    BenchEffort Effort)
 {
     /// <summary>Reads all data folders.</summary>
     /// <param name="root">Where they are.</param>
@@ -41,7 +44,8 @@ public sealed record Workshop(
             RemovalFiles.Load(root),
             WireStock.Read(Path.Combine(root.Alloys, "wire.toml")),
             PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")),
-            ScatterFile.Read(Path.Combine(root.Profiles, "limits", "uncertainty.toml")));
+            ScatterFile.Read(Path.Combine(root.Profiles, "limits", "uncertainty.toml")),
+            EffortFile.Read(Path.Combine(root.Profiles, "limits", "triage.toml")));
     }
 
     private static void RequireKnownClasses(ProfileLibrary profiles, DamageLimits limits)

@@ -17,7 +17,7 @@ internal sealed class CalibrationFit(IReadOnlyList<Sighting> seen, ITouchRespons
     /// <summary>Standard deviations beyond which an observation is set aside: one in 370 by chance.</summary>
     internal const double OutlierFrom = 3;
 
-    private const int MostSteps = 25;
+    private const int MostSteps = 100;
 
     // Wide enough that the noise of an adaptive time step does not show in the slope.
     private const double SlopeStep = 0.2;
