@@ -15,12 +15,17 @@ internal static class CommandTree
     internal static RootCommand Build(Shell shell)
     {
         Option<bool> json = new("--json") { Description = HelpText.Json, Recursive = true };
-        RootCommand root = new(HelpText.Program) { json };
+        JobOptions options = JobOptions.Make(json);
+        RootCommand root = new(HelpText.Program) { json, options.Store };
         root.Directives.Clear();
         root.Add(MeltCommand.Define(shell, json));
         root.Add(DiluteCommand.Define(shell, json));
         root.Add(HeatCommand.Define(shell, json));
         root.Add(PlanCommand.Define(shell, json));
+        root.Add(JobCommand.Define(shell, options));
+        root.Add(TouchCommand.Define(shell, options));
+        root.Add(BudgetCommand.Define(shell, options));
+        root.Add(StoreCommand.Define(shell, options));
         root.Add(DataCommand.Define(shell, json));
         return root;
     }

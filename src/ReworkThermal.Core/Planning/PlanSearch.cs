@@ -36,10 +36,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
 
         LaminateLimits laminate = limits.LaminateOrNull(request.Site.Board.Laminate.ClassName)
             ?? throw new ArgumentException($"unknown class of laminate '{request.Site.Board.Laminate.ClassName}'", nameof(request));
-        Length thickness = request.Site.Board.StackUp.Thickness;
-        Length width = UnitMath.Min(joint.TopPadDiameter, joint.BottomPadDiameter);
-        PadGeometry pad = new PadGeometry.Through(width, joint.BarrelInnerDiameter, joint.BarrelWall, thickness);
-        Workload work = new(request, joint, new DamageModel(laminate, limits.Parameters, pad), properties);
+        Workload work = new(request, joint, new DamageModel(laminate, limits.Parameters, PadShape.Of(request.Site)), properties);
         if (MixOptions.Make(engine, request, work.Solder, cancellation, out string failure) is not { } mixes)
         {
             return Failed(failure, request);
