@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Reports;
 using UnitsNet;
 
@@ -29,6 +30,38 @@ internal static class SampleReports
 
     internal static MeltReport.NotConverged MeltNotConverged => new(Solder, "an invented reason", [], []);
 
+    internal static PlanReport Plan => new(
+        "An invented job",
+        "an anchor on a board",
+        [
+            new PlanLine(
+                "no lead",
+                "Bi58Sn42",
+                0.4,
+                Mass.FromMilligrams(6.4),
+                Length.FromMillimeters(1.8),
+                Temperature.FromDegreesCelsius(190),
+                TemperatureDelta.FromKelvins(5),
+                Touch(350, "hot plate", 120),
+                Touch(380, null, 23),
+                3,
+                new FinalJointLine(Solder, Temperature.FromDegreesCelsius(215), Temperature.FromDegreesCelsius(138), 0, 0.0008, true),
+                new Spread(0.1, 0.2, 0.4),
+                new Spread(0.01, 0.02, 0.09),
+                [new GaugeLine("laminate", new Spread(0, 0.01, 0.02), new Spread(0.01, 0.03, 0.11), "form only", "An invented reason.")],
+                "an invented gauge governs",
+                "an invented limit",
+                null,
+                ["An invented caution."]),
+        ],
+        null,
+        [new RuledOut("Sn63Pb37", "an invented reason")],
+        ["An invented basis."],
+        ["An invented note."],
+        ["Nobody, Nowhere, Never (0000)"]);
+
+    internal static PlanReport NoPlan => new("An invented job", "an anchor on a board", [], "an invented reason", [new RuledOut("everything", "an invented reason")], [], [], []);
+
     internal static HeatReport Heat => new(
         "An invented run",
         [.. Enumerable.Range(0, 41).Select(i => Duration.FromSeconds(i * 0.25))],
@@ -48,4 +81,15 @@ internal static class SampleReports
         [new NeighbourLine("C1", Temperature.FromDegreesCelsius(88), []), new NeighbourLine("C2", Temperature.FromDegreesCelsius(130), ["an invented warning"])],
         ["An invented note."],
         ["Nobody, Nowhere, Never (0000)"]);
+
+    private static TouchLine Touch(double set, string? preheater, double board) => new(
+        "medium chisel",
+        Temperature.FromDegreesCelsius(set),
+        preheater,
+        Temperature.FromDegreesCelsius(board),
+        Duration.FromSeconds(3.25),
+        Duration.FromSeconds(5.25),
+        Duration.FromSeconds(10),
+        "the longest touch allowed",
+        Temperature.FromDegreesCelsius(255));
 }

@@ -18,8 +18,10 @@ internal static class CommandTree
         JobOptions options = JobOptions.Make(json);
         RootCommand root = new(HelpText.Program) { json, options.Store };
         root.Directives.Clear();
+        ScreensCommand.Attach(root, shell, options.Store);
         root.Add(MeltCommand.Define(shell, json));
         root.Add(DiluteCommand.Define(shell, json));
+        root.Add(CleanCommand.Define(shell, json));
         root.Add(HeatCommand.Define(shell, json));
         root.Add(PlanCommand.Define(shell, json));
         root.Add(JobCommand.Define(shell, options));

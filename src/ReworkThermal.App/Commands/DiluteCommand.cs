@@ -12,24 +12,27 @@ namespace ReworkThermal.App.Commands;
 /// <summary>The command <c>dilute</c>: what an added alloy does to the solder of a joint, and how much of it is needed.</summary>
 internal static class DiluteCommand
 {
-    private const string UsualSolder = "Sn96.5Ag3Cu0.5";
-
     private const double UsualWireMm = 0.8;
 
     private const double MostShare = 0.9;
 
+    // Flow of tin-lead eutectic solder, the temperature that irons, parts and hands are used to.
+    private const double UsualTargetC = 183;
+
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Option<string> joint = new("--joint") { Description = HelpText.Joint, HelpName = "name", Required = true };
-        Option<string?> board = new("--board") { Description = HelpText.Board, HelpName = "name" };
-        Option<string?> solder = new("--solder") { Description = HelpText.Solder, HelpName = "composition" };
+        Option<string> joint = JointCharge.JointOption();
+        Option<string?> board = JointCharge.BoardOption();
+        Option<string?> solder = JointCharge.SolderOption();
         Option<string?> with = new("--with") { Description = HelpText.With, HelpName = "alloy" };
         Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, MostShare, string.Empty);
         Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
         Option<double?> wire = Numbers.Option("--wire", HelpText.Wire, 0.2, 3, "mm");
         Option<bool> leadFree = new("--lead-free") { Description = HelpText.LeadFree };
+        PickedUp pickedUp = new();
         Command command = new("dilute", HelpText.Dilute) { joint, board, solder, with, ratio, target, wire, leadFree };
+        pickedUp.AddTo(command);
         command.SetAction(parse => Front.Show(
             Answer(shell, new DilutionWish(
                 parse.GetRequiredValue(joint),
@@ -39,7 +42,8 @@ internal static class DiluteCommand
                 parse.GetValue(ratio),
                 parse.GetValue(target),
                 parse.GetValue(wire),
-                parse.GetValue(leadFree))),
+                parse.GetValue(leadFree),
+                pickedUp.Read(parse))),
             parse.GetValue(json),
             shell));
         return command;
@@ -47,34 +51,27 @@ internal static class DiluteCommand
 
     private static Reply Answer(Shell shell, DilutionWish wish)
     {
-        if (wish.Ratio is null == wish.TargetFlow is null)
+        if ((wish.Ratio is not null && wish.TargetFlow is not null) || (wish.With is not null && wish.Ratio is null && wish.TargetFlow is null))
         {
             return new Reply.Misused(Refusals.RatioOrTarget);
         }
 
-        MeltingShelf shelf = new(shell.Data);
-        Workshop workshop = Workshop.Load(shell.Data);
-        List<string> notes = [];
-        if (wish.Solder is null)
+        List<string> assumed = [];
+        if (wish.Ratio is null && wish.TargetFlow is null)
         {
-            notes.Add(Assumptions.Solder(UsualSolder));
+            wish = wish with { TargetFlow = UsualTargetC };
+            assumed.Add(Assumptions.Target(Numerals.Celsius(Temperature.FromDegreesCelsius(UsualTargetC), 0)));
         }
 
-        return (shelf.Alloys.Find(wish.Solder ?? UsualSolder), AlloysFor(wish, shelf), JointChoice.Find(wish.Joint, wish.Board, workshop.Profiles)) switch
+        MeltingShelf shelf = new(shell.Data);
+        Workshop workshop = Workshop.Load(shell.Data);
+        IReadOnlyList<Alloy>? alloys = AlloysFor(wish, shelf);
+        return (alloys, JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
         {
-            (DesignationReading.Refused refused, _, _) => new Reply.Misused(refused.Reason),
-            (_, null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
-            (_, _, JointChoice.Refused refused) => new Reply.Misused(refused.Reason),
-            (DesignationReading.Accepted solder, { } alloys, JointChoice.Chosen joint) => Answer(
-                shell,
-                wish,
-                alloys,
-                joint.Joint.Name,
-                JointSolder.ChargeIn(joint.Joint, joint.Board.StackUp.Thickness, solder.Fractions, shelf.Alloys.Properties),
-                shelf,
-                workshop,
-                [.. notes, .. solder.Notes, .. joint.Notes, Assumptions.Filled]),
-            _ => throw new InvalidOperationException("unknown kind of reading"),
+            (null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
+            (_, JointCharge.Refused refused) => new Reply.Misused(refused.Reason),
+            ({ } known, JointCharge.Known joint) => Answer(shell, wish, known, joint with { Notes = [.. assumed, .. joint.Notes] }, shelf, workshop),
+            _ => throw new InvalidOperationException("unknown kind of choice"),
         };
     }
 
@@ -82,26 +79,24 @@ internal static class DiluteCommand
         Shell shell,
         DilutionWish wish,
         IReadOnlyList<Alloy> alloys,
-        string joint,
-        SolderCharge charge,
+        JointCharge.Known joint,
         MeltingShelf shelf,
-        Workshop workshop,
-        IReadOnlyList<string> notes)
+        Workshop workshop)
     {
         Length diameter = Length.FromMillimeters(wish.WireMm ?? UsualWireMm);
         SolderProperties properties = shelf.Alloys.Properties;
         DilutionReporting reporting = new(new MeltReporting(shelf.Engine, properties), alloy => alloy.Forms.Contains("wire", StringComparer.Ordinal)
             ? new SolderWire(diameter, properties.SolidDensity(alloy.Fractions), workshop.Wire.FluxShare.Central, workshop.Wire.FluxDensity.Central)
             : null);
-        (IReadOnlyList<DilutionChoice> choices, IReadOnlyList<ExcludedAlloy> excluded) = Choose(shell, wish, alloys, charge, shelf);
+        (IReadOnlyList<DilutionChoice> choices, IReadOnlyList<ExcludedAlloy> excluded) = Choose(shell, wish, alloys, joint.Charge, shelf);
         IReadOnlyList<string> sources = [.. choices.SelectMany(c => shelf.SourcesFor(c.Mix.Fractions)).Distinct(StringComparer.Ordinal)];
         DilutionReport report = new(
-            joint,
-            charge.Fractions,
-            charge.Amount,
+            joint.JointName,
+            joint.Charge.Fractions,
+            joint.Charge.Amount,
             [.. choices.Select(c => reporting.Line(c, []))],
             DilutionReporting.LeftOut(excluded),
-            [.. notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
+            [.. joint.Notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
             sources);
         DilutionView view = new(report, single: wish.With is not null && choices.Count == 1);
         return choices.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);

@@ -1,3 +1,5 @@
+using UnitsNet;
+
 namespace ReworkThermal.App.Commands;
 
 /// <summary>What was asked of <c>dilute</c>, as it stands on the command line.</summary>
@@ -9,6 +11,7 @@ namespace ReworkThermal.App.Commands;
 /// <param name="TargetFlow">Wanted flow temperature [°C]; null when a ratio is given.</param>
 /// <param name="WireMm">Diameter of the wire [mm]; null when not named.</param>
 /// <param name="LeadFreeOnly">Whether alloys with lead are left out.</param>
+/// <param name="PickedUp">Metal taken up from barrel and finish.</param>
 internal sealed record DilutionWish(
     string Joint,
     string? Board,
@@ -17,4 +20,5 @@ internal sealed record DilutionWish(
     double? Ratio,
     double? TargetFlow,
     double? WireMm,
-    bool LeadFreeOnly);
+    bool LeadFreeOnly,
+    (Mass Copper, Mass Silver) PickedUp);

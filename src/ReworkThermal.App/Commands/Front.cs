@@ -29,7 +29,7 @@ internal static class Front
         try
         {
             ParserConfiguration parsing = new() { EnablePosixBundling = false, ResponseFileTokenReplacer = null };
-            ParseResult parse = CommandTree.Build(shell).Parse(words.Count == 0 ? ["--help"] : words, parsing);
+            ParseResult parse = CommandTree.Build(shell).Parse(words.Count == 0 && shell.Screens is null ? ["--help"] : words, parsing);
             if (parse.Errors.Count > 0 && !AsksForHelp(parse))
             {
                 return Complain(shell, ExitCode.Usage, parse.Errors[0].Message, Refusals.HelpHint(PathOf(parse.CommandResult)));

@@ -26,6 +26,32 @@ internal static class Numbers
         CustomParser = result => Read(result, name, least, most, unit),
     };
 
+    /// <summary>An optional whole number.</summary>
+    /// <param name="name">Option name with its dashes.</param>
+    /// <param name="description">Help text.</param>
+    /// <param name="least">Least value allowed.</param>
+    /// <param name="most">Greatest value allowed.</param>
+    /// <returns>The option; null when not given.</returns>
+    internal static Option<int?> WholeOption(string name, string description, int least, int most) => new(name)
+    {
+        Description = description,
+        HelpName = "number",
+        Arity = ArgumentArity.ExactlyOne,
+        CustomParser = result => ReadWhole(result, name, least, most),
+    };
+
+    private static int? ReadWhole(ArgumentResult result, string name, int least, int most)
+    {
+        string text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
+        if (!int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value) || value < least || value > most)
+        {
+            result.AddError(Refusals.NotAWholeNumber(name, text, least, most));
+            return null;
+        }
+
+        return value;
+    }
+
     private static double? Read(ArgumentResult result, string name, double least, double most, string unit)
     {
         string text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;

@@ -1,4 +1,5 @@
 using System.Text;
+using ReworkThermal.App.Screens.Running;
 using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Commands;
@@ -38,7 +39,8 @@ internal sealed class ProcessShell : IDisposable
             WantsColour(plain, Environment.GetEnvironmentVariable),
             !Console.IsErrorRedirected,
             !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("REWORK_THERMAL_TRACE")),
-            _breakOff.Token);
+            _breakOff.Token,
+            options => TerminalUi.Run(options, DataRoot.BesideProgram));
     }
 
     /// <summary>What commands see of the process.</summary>

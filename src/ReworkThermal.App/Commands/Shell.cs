@@ -1,3 +1,4 @@
+using ReworkThermal.App.Screens.Running;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Store;
@@ -13,6 +14,7 @@ namespace ReworkThermal.App.Commands;
 /// <param name="ShowsProgress">Whether a long run may report its progress on <paramref name="Error"/>.</param>
 /// <param name="ShowsTrace">Whether a fault of the program is shown with its stack trace.</param>
 /// <param name="Cancellation">Signalled when the user breaks off.</param>
+/// <param name="Screens">Runs the terminal UI and answers null, or why it cannot; null where there can be none, as in a test.</param>
 internal sealed record Shell(
     TextWriter Out,
     TextWriter Error,
@@ -21,7 +23,8 @@ internal sealed record Shell(
     bool UseColour,
     bool ShowsProgress,
     bool ShowsTrace,
-    CancellationToken Cancellation)
+    CancellationToken Cancellation,
+    Func<ScreenOptions, string?>? Screens = null)
 {
     /// <summary>Gives the time of recording.</summary>
     internal TimeProvider Clock { get; init; } = TimeProvider.System;

@@ -128,7 +128,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         }
     }
 
-    private IReadOnlyList<string> Row(int i, IReadOnlyList<ProbeTrace> probes) =>
+    private IReadOnlyList<string> Row(int i, List<ProbeTrace> probes) =>
     [
         Numerals.Fixed(report.Times[i].Seconds, 1),
         .. probes.Select(p => Numerals.Fixed(p.Temperatures[i].DegreesCelsius, 1)),

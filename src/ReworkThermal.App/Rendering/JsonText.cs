@@ -98,6 +98,6 @@ internal static class JsonText
         }
     }
 
-    // Decimal keeps 0.3 as 0.3; a value too large for it is beyond anything a report holds.
-    private static decimal Rounded(double value, int digits) => Math.Round((decimal)value, digits);
+    // Adding zero turns a negative zero into a plain one.
+    private static double Rounded(double value, int digits) => Math.Round(value, digits) + 0.0;
 }

@@ -7,6 +7,15 @@ internal static class Assumptions
 
     internal static string Solder(string solder) => $"The joint holds {solder}, a common lead-free solder; --solder names another.";
 
+    internal const string Flush = "Every later pass fills the joint up with the refill alloy, melts it in and takes it out again; all solder is molten and mixed each time.";
+
+    internal static string FirstShare(string share) => $"The first pass adds {share} of the mix; --ratio names another share.";
+
+    internal static string Removal(string name, string central, string low, string high) =>
+        $"Each pass takes out {central} of the molten solder with the {name} ({low} to {high} is usual); --removal names another way.";
+
+    internal static string Target(string celsius) => $"The mix shall flow at {celsius}, like tin-lead eutectic solder; --target-flow sets another temperature.";
+
     internal static string Filled => "The joint is filled through, with hollow fillets on both sides.";
 
     internal static string Wire(string diameter, string flux) => $"Wire lengths are for {diameter} wire with {flux} flux; --wire names another diameter.";

@@ -6,6 +6,12 @@ internal static class HelpText
     internal const string Program =
         "Computes what a mixed solder joint melts at, what a plated barrel in this board needs to flow, and how much heat a pad has had.";
 
+    internal const string Plain = "Terminal UI: no colour and no drawing characters; text carries everything.";
+
+    internal const string Light = "Terminal UI: colours for a light background.";
+
+    internal const string Store = "File of the job store; the usual place when not given.";
+
     internal const string Json = "Give the answer as JSON; field names carry their units.";
 
     internal const string Melt = "Melting behaviour of a solder or a mix.";
@@ -33,6 +39,20 @@ internal static class HelpText
 
     internal const string LeadFree = "Leave out alloys that contain lead.";
 
+    internal const string Clean = "What add-melt-remove passes leave in a joint, and how many are enough before the refit.";
+
+    internal const string FirstRatio = "Mass of the alloy added in the first pass as a share of the mix, 0 to 0.9.";
+
+    internal const string Passes = "Number of passes; left out, the smallest number that is enough.";
+
+    internal const string Refill = "Solder of the refit, as percent by mass or by name.";
+
+    internal const string Removal = "How molten solder is taken out, a file of profiles/removal without its ending.";
+
+    internal const string Copper = "Copper that the solder has taken up from barrel and pads.";
+
+    internal const string Silver = "Silver that the solder has taken up from a finish.";
+
     internal const string Heat = "Run a case of heat flow: temperatures at named places against time.";
 
     internal const string Case = "Case file (TOML): a joint on its board with tools, or a textbook problem.";
@@ -49,8 +69,6 @@ internal static class HelpText
 
     internal const string Composition =
         "Elements with percent by mass, like Sn96.5Ag3Cu0.5; the first may stand without a number as the balance, like SnAg3Cu0.5.";
-
-    internal const string Store = "File of the job store; without it the one in your own data folder is used.";
 
     internal const string Job = "The job, by identity, its beginning, or label; may be left out when only one is open.";
 

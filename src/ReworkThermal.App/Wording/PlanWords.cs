@@ -31,7 +31,7 @@ internal static class PlanWords
 
     internal const string BudgetShare = "heat budget used";
 
-    internal const string LaminateShare = "of that, laminate";
+    internal const string LaminateShare = "laminate used";
 
     internal const string BindingLimit = "held back by";
 

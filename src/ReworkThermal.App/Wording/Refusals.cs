@@ -43,6 +43,10 @@ internal static class Refusals
     internal static string NotANumber(string option, string text) =>
         $"{option} needs a number with a decimal point, like 0.3; got '{text}'.";
 
+    internal static string NotAWholeNumber(string option, string text, int least, int most) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{option} needs a whole number from {least} to {most}; got '{text}'.");
+
     internal static string OutOfLimits(string option, double value, double least, double most, string unit) => string.Create(
         CultureInfo.InvariantCulture,
         $"{option} must lie between {least:0.###} and {most:0.###}{(unit.Length > 0 ? " " + unit : string.Empty)}; got {value:0.######}.");

@@ -25,11 +25,7 @@ internal static class JointProbes
         }
 
         probes.Add(new Probe.Coldest(ProbeNames.ColdestSolder, mesh.SolderCells));
-        if (Knee(mesh, g.BottomPad > 0 ? near : BoardSide.Top) is { } knee)
-        {
-            probes.Add(knee);
-        }
-
+        probes.Add(Knee(mesh, g.BottomPad > 0 ? near : BoardSide.Top));
         int row = PlaneRow(problem.Site, mesh);
         double rim = mesh.Grid.Radial.Faces[^1];
         double height = mesh.Grid.Axial.Centres[row];
@@ -65,12 +61,13 @@ internal static class JointProbes
         return new Probe.Mean(name, cells, areas);
     }
 
-    private static Probe.Mean? Knee(JointMesh mesh, BoardSide side)
+    // A fixed point in the laminate, so that it does not move with the mesh: 50 um from barrel and pad.
+    private static Probe.Point Knee(JointMesh mesh, BoardSide side)
     {
-        MeshAxis radial = mesh.Grid.Radial;
-        int i = radial.CellAt(mesh.Geometry.BarrelOuter + 1e-9);
-        int row = side == BoardSide.Top ? mesh.CopperRow[0] - 1 : mesh.CopperRow[^1] + 1;
-        return row < mesh.FirstBoardRow || row > mesh.LastBoardRow ? null : new Probe.Mean(ProbeNames.KneeLaminate, [mesh.Grid.Index(i, row)], [1]);
+        const double depthM = 50e-6;
+        double[] faces = mesh.Grid.Axial.Faces;
+        double height = side == BoardSide.Top ? faces[mesh.CopperRow[0]] - depthM : faces[mesh.CopperRow[^1] + 1] + depthM;
+        return new Probe.Point(ProbeNames.KneeLaminate, mesh.Geometry.BarrelOuter + depthM, height);
     }
 
     // The first plane from the top; the middle of the board when there is none.

@@ -20,7 +20,7 @@ public static class ProbeNames
     /// <summary>The coldest solder of the joint, wherever it is.</summary>
     public const string ColdestSolder = "coldest_solder";
 
-    /// <summary>Laminate in the corner of pad and barrel on the side of the first touch.</summary>
+    /// <summary>Laminate 50 µm from the corner of pad and barrel on the side of the first touch.</summary>
     public const string KneeLaminate = "laminate_at_knee";
 
     /// <summary>Shell of the connector.</summary>

@@ -1,16 +1,10 @@
-using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Planning;
-using UnitsNet;
 
 namespace ReworkThermal.Core.Reports;
 
 /// <summary>Turns what a plan search found into an answer.</summary>
 public static class PlanReporting
 {
-    private static readonly Temperature _warmService = Temperature.FromDegreesCelsius(100);
-
-    private static readonly Temperature _hotService = Temperature.FromDegreesCelsius(140);
-
     /// <summary>The answer to a request.</summary>
     /// <param name="request">The request.</param>
     /// <param name="outcome">What the search found.</param>
@@ -48,7 +42,7 @@ public static class PlanReporting
         Touch(plan.First),
         Touch(plan.Refit),
         plan.Passes,
-        Final(plan.Final),
+        FinalJointReporting.Line(plan.Final),
         plan.BudgetUsed,
         plan.LaminateShare,
         [.. plan.After.Gauges.Select(g => new GaugeLine(DamageWords.NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, DamageWords.NameOf(g.Support), g.Reason))],
@@ -67,14 +61,6 @@ public static class PlanReporting
         touch.Stop,
         StopOf(touch.StopReason),
         touch.PadPeak);
-
-    private static FinalJointLine Final(FinalJoint final) => new(
-        final.Joint.Fractions,
-        final.Melting.Solidus,
-        final.Freezing.End,
-        final.Freezing.LiquidMassFractionAt(_warmService),
-        final.Freezing.LiquidMassFractionAt(_hotService),
-        final.IsClean);
 
     private static string KindOf(PlanKind kind) => kind switch
     {

@@ -42,7 +42,25 @@ internal static class SystemHeader
             file.Text("valid_range"),
             Limit(file, elements),
             file.Texts("known_deviations"),
-            invariants);
+            invariants,
+            [.. file.Tables("fit_point").Select(table => Point(table, assembly))]);
+    }
+
+    private static FitPoint Point(FieldReader table, DatabaseAssembly assembly)
+    {
+        Provenance provenance = assembly.RequireSource(table);
+        string solid = table.Text("solid");
+        bool bound = table.Has("below");
+        return assembly.HasPhase(solid)
+            ? new FitPoint(
+                solid,
+                Composition(table, "liquid"),
+                table.Quantity(bound ? "below" : "published", UnitTable.Temperatures).DegreesCelsius,
+                bound,
+                table.Quantity("sigma", UnitTable.TemperatureDeltas, TemperatureDelta.FromKelvins(0.01)).Kelvins,
+                table.Quantity("residual", UnitTable.TemperatureDeltas).Kelvins,
+                provenance)
+            : throw table.Wrong("solid", $"'{solid}' is not a phase of phases.toml");
     }
 
     private static SystemLimit? Limit(FieldReader file, IReadOnlyList<Element> elements)

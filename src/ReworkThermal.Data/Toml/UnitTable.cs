@@ -77,6 +77,13 @@ internal static class UnitTable
         ["J/gK"] = SpecificEntropyUnit.KilojoulePerKilogramKelvin,
     });
 
+    internal static readonly Quantity<SpecificEnergy, SpecificEnergyUnit> SpecificEnergies = new("a specific energy", (n, u) => SpecificEnergy.From(n, u), new()
+    {
+        ["J/kg"] = SpecificEnergyUnit.JoulePerKilogram,
+        ["kJ/kg"] = SpecificEnergyUnit.KilojoulePerKilogram,
+        ["J/g"] = SpecificEnergyUnit.KilojoulePerKilogram,
+    });
+
     internal static readonly Quantity<HeatTransferCoefficient, HeatTransferCoefficientUnit> HeatTransferCoefficients = new("a heat-transfer coefficient", (n, u) => HeatTransferCoefficient.From(n, u), new()
     {
         ["W/m2K"] = HeatTransferCoefficientUnit.WattPerSquareMeterKelvin,
@@ -115,13 +122,6 @@ internal static class UnitTable
     {
         ["J/mol"] = MolarEnergyUnit.JoulePerMole,
         ["kJ/mol"] = MolarEnergyUnit.KilojoulePerMole,
-    });
-
-    internal static readonly Quantity<SpecificEnergy, SpecificEnergyUnit> SpecificEnergies = new("a specific energy", (n, u) => SpecificEnergy.From(n, u), new()
-    {
-        ["J/kg"] = SpecificEnergyUnit.JoulePerKilogram,
-        ["kJ/kg"] = SpecificEnergyUnit.KilojoulePerKilogram,
-        ["J/g"] = SpecificEnergyUnit.KilojoulePerKilogram,
     });
 
     internal static readonly Quantity<Force, ForceUnit> Forces = new("a force", (n, u) => Force.From(n, u), new()

@@ -81,4 +81,22 @@ public sealed class DiluteCommandTests
         Assert.Empty(result.Out);
         Assert.Contains(because, result.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Without_an_alloy_all_are_ranked_at_an_assumed_target()
+    {
+        JsonElement json = Bench.Run("dilute", "--joint", Joint, "--json").Json();
+        Assert.True(json.GetProperty("dilutions").GetArrayLength() > 3);
+        Assert.Contains(json.GetProperty("notes").EnumerateArray(), n => n.GetString()!.Contains("--target-flow sets another", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Copper_taken_up_raises_the_liquidus()
+    {
+        Assert.True(LiquidusWith("0.3") > LiquidusWith("0") + 1);
+
+        static double LiquidusWith(string milligrams) => Bench
+            .Run("dilute", "--joint", Joint, "--with", "Bi58Sn42", "--ratio", "0.3", "--json", "--copper-mg", milligrams)
+            .Json().GetProperty("liquidus_c").GetDouble();
+    }
 }

@@ -30,6 +30,15 @@ public sealed class ViewSnapshots
     [Fact]
     public void Heat_chart() => Snapshot.Matches("heat.svg", SvgCanvas.Draw(new HeatView(SampleReports.Heat).ToChart()));
 
+    [Fact]
+    public void Plan_text() => Snapshot.Matches("plan.txt", Text(new PlanView(SampleReports.Plan)));
+
+    [Fact]
+    public void Plan_json() => Snapshot.Matches("plan.json", JsonText.Of(new PlanView(SampleReports.Plan)));
+
+    [Fact]
+    public void No_plan_text() => Snapshot.Matches("no-plan.txt", Text(new PlanView(SampleReports.NoPlan)));
+
     private static string Text(IRenderedReport report)
     {
         using StringWriter text = new();

@@ -8,14 +8,14 @@ public sealed class PurityRules
     private static readonly string[] _forbiddenTypes =
     [
         "System.IO.", "System.Console", "System.Environment", "System.AppContext", "System.Net.", "System.Diagnostics.Process",
-        "System.Diagnostics.Stopwatch", "System.TimeProvider", "System.Threading.Timer", "Microsoft.Win32.",
+        "System.Diagnostics.Stopwatch", "System.Threading.Timer", "Microsoft.Win32.",
     ];
 
     private static readonly string[] _forbiddenMembers =
     [
         "System.DateTime::get_Now(", "System.DateTime::get_UtcNow(", "System.DateTime::get_Today(",
         "System.DateTimeOffset::get_Now(", "System.DateTimeOffset::get_UtcNow(",
-        "System.Guid::NewGuid(", "System.Guid::CreateVersion7(",
+        "System.TimeProvider::get_System(", "System.Guid::NewGuid(", "System.Guid::CreateVersion7(",
         "System.Random::.ctor()", "System.Random::get_Shared(", "System.Security.Cryptography.RandomNumberGenerator::",
         "MathNet.Numerics.Random.RandomSeed::", "MathNet.Numerics.Random.SystemRandomSource::get_Default(",
         "MathNet.Numerics.Random.SystemRandomSource::.ctor()", "MathNet.Numerics.Random.MersenneTwister::.ctor()",

@@ -18,7 +18,7 @@ public sealed class RoomRules
         ["HeatFlow"] = ["Boards"],
         ["Tools"] = ["Boards", "HeatFlow"],
         ["Damage"] = ["Composition", "Phases", "HeatFlow"],
-        ["Jobs"] = ["Damage"],
+        ["Jobs"] = ["Damage", "HeatFlow"],
         ["Planning"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs"],
         ["Reports"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs", "Planning"],
     };
@@ -45,11 +45,13 @@ public sealed class RoomRules
         Assert.NotEmpty(Violations((_, _) => false));
     }
 
-    [Fact]
-    public void Damage_judges_histories_and_knows_nothing_else_of_heat_flow()
+    [Theory]
+    [InlineData("Damage")]
+    [InlineData("Jobs")]
+    public void A_room_that_judges_or_keeps_histories_knows_nothing_else_of_heat_flow(string room)
     {
         IEnumerable<string> others = CoreAssembly.Uses
-            .Where(u => CoreAssembly.RoomOf(u.Origin) == "Damage" && CoreAssembly.RoomOf(u.Target) == "HeatFlow")
+            .Where(u => CoreAssembly.RoomOf(u.Origin) == room && CoreAssembly.RoomOf(u.Target) == "HeatFlow")
             .Select(u => u.Target.FullName)
             .Where(name => name != "ReworkThermal.Core.HeatFlow.TemperatureHistory")
             .Distinct();

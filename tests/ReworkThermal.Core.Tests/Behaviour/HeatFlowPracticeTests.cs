@@ -73,7 +73,7 @@ public sealed class HeatFlowPracticeTests(ITestOutputHelper output)
         };
         AirSetting setting = new(nozzle, Celsius(350), VolumeFlow.FromLitersPerMinute(80), Mm(12), Celsius(25));
         JetSource jet = Assert.IsType<SettingOutcome<JetSource>.Ready>(setting.ToSource()).Source;
-        JointProblem iron = Problem(Board(2), Joint(2, new PlaneConnection.Direct()), Tip(380, contact: 1e5), 10);
+        JointProblem iron = Problem(Board(2), Joint(2, FourSpokes()), Tip(380, contact: 1e5), 10);
         JointProblem air = iron with { Touches = [iron.Touches[0] with { Tip = null, Jet = jet }] };
 
         Assert.Null(Run(air).Flow!.SecondsToFlow);
@@ -92,7 +92,7 @@ public sealed class HeatFlowPracticeTests(ITestOutputHelper output)
         HeatRun run = Run(problem);
         double[] peaks = [.. Enumerable.Range(0, 6).Select(i => run.Probes[ProbeNames.FarPad].At((10 * i) + 4))];
 
-        output.WriteLine("far pad at the end of each touch: " + string.Join(", ", peaks.Select(p => $"{p:0.0}")) + " °C");
+        output.WriteLine($"{run.Mesh}; far pad at the end of each touch: " + string.Join(", ", peaks.Select(p => $"{p:0.0}")) + " °C");
         for (int i = 1; i < peaks.Length; i++)
         {
             Assert.True(peaks[i] > peaks[i - 1]);

@@ -13,6 +13,7 @@ namespace ReworkThermal.Core.Phases.Parameters;
 /// <param name="Limit">Composition limit that the program watches; null when the parameters cover every composition.</param>
 /// <param name="KnownDeviations">Known differences from measurement, in words.</param>
 /// <param name="Invariants">Reactions that a check can recompute.</param>
+/// <param name="FitPoints">Published points that this project's own parameters were fitted to; empty for published assessments.</param>
 public sealed record SystemDescription(
     string File,
     string Title,
@@ -23,4 +24,5 @@ public sealed record SystemDescription(
     string ValidRange,
     SystemLimit? Limit,
     IReadOnlyList<string> KnownDeviations,
-    IReadOnlyList<ListedInvariant> Invariants);
+    IReadOnlyList<ListedInvariant> Invariants,
+    IReadOnlyList<FitPoint> FitPoints);

@@ -1,0 +1,17 @@
+using ReworkThermal.Core.HeatFlow;
+using UnitsNet;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>One touch being simulated, in step with the clock. Called from one background thread only.</summary>
+internal interface IBenchRun
+{
+    /// <summary>The touch after so much time with the tool on; times rise from call to call.</summary>
+    public BenchReading Advance(Duration elapsed);
+
+    /// <summary>The tool comes off: temperature at the interface of pad and laminate, from contact until then.</summary>
+    public TemperatureHistory Release(Duration elapsed);
+
+    /// <summary>The joint so long after the tool came off; times rise from call to call.</summary>
+    public BenchReading Cool(Duration sinceRelease);
+}

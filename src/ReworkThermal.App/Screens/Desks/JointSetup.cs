@@ -1,0 +1,21 @@
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>A touch as the heat solver needs it.</summary>
+internal abstract record JointSetup
+{
+    private JointSetup()
+    {
+    }
+
+    /// <summary>It can be simulated.</summary>
+    /// <param name="Problem">Joint, solder, room, board heat.</param>
+    /// <param name="Tip">The tip.</param>
+    /// <param name="Side">Face it works on.</param>
+    internal sealed record Posed(JointProblem Problem, TipSource Tip, BoardSide Side) : JointSetup;
+
+    /// <summary>It cannot.</summary>
+    internal sealed record Missing(string Reason) : JointSetup;
+}

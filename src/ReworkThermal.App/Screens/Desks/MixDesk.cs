@@ -1,0 +1,121 @@
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Phases;
+using ReworkThermal.Data.Profiles;
+using ReworkThermal.Data.Requests;
+using UnitsNet;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>Mixes by the phase engine.</summary>
+/// <param name="workshop">The data folders.</param>
+/// <param name="engine">Phase equilibria.</param>
+internal sealed class MixDesk(Workshop workshop, PhaseEngine engine) : IMixDesk
+{
+    // Only the proportions count where a joint gives no volume.
+    private static readonly Mass _anyAmount = Mass.FromMilligrams(100);
+
+    public MixAnswer Reckon(MixQuestion question, CancellationToken cancellation)
+    {
+        List<string> remarks = [];
+        if (Find(question.BaseSolder, MixField.BaseSolder, remarks, out MassFractions? own) is { } wrongBase)
+        {
+            return wrongBase;
+        }
+
+        if (Find(question.Alloy, MixField.Alloy, remarks, out MassFractions? added) is { } wrongAlloy)
+        {
+            return wrongAlloy;
+        }
+
+        if (Find(question.Refill, MixField.Refill, remarks, out MassFractions? refill) is { } wrongRefill)
+        {
+            return wrongRefill;
+        }
+
+        SolderCharge? known = JointCharge(question, own!);
+        SolderCharge joint = known ?? new SolderCharge(_anyAmount, own!);
+        SolderCharge dilution = new(joint.AmountForShare(Ratio.FromPercent(question.SharePercent)), added!);
+        SolderCharge mix = question.SharePercent > 0 ? joint.With(dilution) : joint;
+        if (engine.MeltingOf(mix.Fractions) is not MeltingOutcome.Found { Behaviour: { } melting })
+        {
+            return new MixAnswer.NoAnswer(ScreenMixWords.NotCertified);
+        }
+
+        cancellation.ThrowIfCancellationRequested();
+        double? scheil = engine.SolidifyWithoutDiffusion(mix.Fractions) is ScheilOutcome.Found freezing ? freezing.Path.End.DegreesCelsius : null;
+        remarks.AddRange(question.SharePercent > 0 ? MixHazards.Of(own!, added!) : []);
+        remarks.AddRange(melting.Caveats);
+        ResidueFigures? residue = known is null ? null : Residue(question, joint, dilution, refill!, cancellation);
+        return new MixAnswer.Reckoned(new MixFigures(
+            melting.Flow.DegreesCelsius,
+            melting.Liquidus.DegreesCelsius,
+            melting.Solidus.DegreesCelsius,
+            scheil,
+            melting.Uncertainty.Kelvins,
+            [.. melting.Curve.Points.Select(p => (p.Temperature.DegreesCelsius, p.LiquidMassFraction))],
+            known?.Amount.Milligrams,
+            known is null ? null : dilution.Amount.Milligrams,
+            residue,
+            remarks));
+    }
+
+    private MixAnswer.Refused? Find(string text, MixField field, List<string> remarks, out MassFractions? fractions)
+    {
+        DesignationReading reading = workshop.Alloys.Find(text);
+        fractions = (reading as DesignationReading.Accepted)?.Fractions;
+        remarks.AddRange((reading as DesignationReading.Accepted)?.Notes ?? []);
+        return reading is DesignationReading.Refused refused ? new MixAnswer.Refused(field, refused.Reason) : null;
+    }
+
+    private SolderCharge? JointCharge(MixQuestion question, MassFractions solder) =>
+        workshop.Profiles.Joints.TryGetValue(question.Joint, out JointProfile? profile)
+        && profile.Joint is ThroughJoint joint
+        && workshop.Profiles.Boards.TryGetValue(question.Board, out Board? board)
+            ? JointSolder.ChargeIn(joint, board.StackUp.Thickness, solder, workshop.Alloys.Properties)
+            : null;
+
+    private ResidueFigures? Residue(MixQuestion question, SolderCharge joint, SolderCharge dilution, MassFractions refill, CancellationToken cancellation)
+    {
+        RemovalMethod? removal = workshop.Removals.FirstOrDefault(r => r.Name == question.Removal);
+        if (removal is null || question.Passes == 0)
+        {
+            return null;
+        }
+
+        // Later passes flush with the refit alloy.
+        CleaningQuestion cleaning = new(joint, dilution, refill, refill, removal, question.Passes);
+        if (After(cleaning, question.Passes) is not { } final)
+        {
+            return null;
+        }
+
+        int? needed = null;
+        for (int passes = 1; passes <= MixQuestion.MostPasses && needed is null; passes++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            needed = After(cleaning, passes) is { IsClean: true } ? passes : null;
+        }
+
+        return new ResidueFigures(
+            final.Residue.Amount.Milligrams / final.Joint.Amount.Milligrams,
+            final.Melting.Solidus.DegreesCelsius,
+            final.Freezing.End.DegreesCelsius,
+            final.Freezing.LiquidMassFractionAt(Temperature.FromDegreesCelsius(100)),
+            final.Freezing.LiquidMassFractionAt(CleaningQuestion.LowMelting),
+            needed);
+    }
+
+    private FinalJoint? After(CleaningQuestion question, int passes)
+    {
+        Ratio removed = question.Removal.Efficiency.Central;
+        SolderCharge residue = Cleaning.ResiduesAfter(question.Joint, Cleaning.DiluteThenFlush(question.Joint, question.Dilution, question.Flush, passes, removed))[^1];
+        SolderCharge final = Cleaning.Refilled(residue, question.Refill, question.Joint.Amount);
+        return engine.MeltingOf(final.Fractions) is MeltingOutcome.Found melting && engine.SolidifyWithoutDiffusion(final.Fractions) is ScheilOutcome.Found freezing
+            ? new FinalJoint(passes, removed, residue, final, melting.Behaviour, freezing.Path)
+            : null;
+    }
+}

@@ -1,0 +1,21 @@
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>Answer to a plan request.</summary>
+internal abstract record PlanAnswer
+{
+    private PlanAnswer()
+    {
+    }
+
+    /// <summary>Plans, or none with the reasons.</summary>
+    internal sealed record Answered(PlanReport Report) : PlanAnswer;
+
+    /// <summary>A field cannot be used.</summary>
+    internal sealed record Refused(PlanField Field, string Reason) : PlanAnswer;
+
+    /// <summary>There is nothing to answer with.</summary>
+    internal sealed record NotAvailable(string Reason) : PlanAnswer;
+}

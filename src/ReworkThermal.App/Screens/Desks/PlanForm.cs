@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using ReworkThermal.App.Screens.State;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>A plan request as typed, one text per field.</summary>
+internal sealed record PlanForm(ImmutableDictionary<PlanField, string> Texts)
+{
+    /// <summary>Where a session begins.</summary>
+    internal static readonly PlanForm Usual = new(new Dictionary<PlanField, string>
+    {
+        [PlanField.Side] = "bottom",
+        [PlanField.BaseSolder] = "Sn96.5Ag3Cu0.5",
+        [PlanField.Refill] = "Sn96.5Ag3Cu0.5",
+        [PlanField.EarlierHeat] = "touched",
+        [PlanField.Contact] = "tinned",
+        [PlanField.WireMillimetres] = "0.8",
+        [PlanField.AmbientCelsius] = "23",
+        [PlanField.LeadFreeOnly] = "no",
+    }.ToImmutableDictionary());
+
+    internal string this[PlanField field] => Texts.GetValueOrDefault(field, string.Empty);
+
+    internal PlanForm With(PlanField field, string text) => new(Texts.SetItem(field, text));
+}

@@ -1,0 +1,43 @@
+using ReworkThermal.App.Commands;
+using ReworkThermal.App.Screens.Running;
+using ReworkThermal.Data;
+using ReworkThermal.Data.Requests;
+using ReworkThermal.Data.Store;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>The desks of the running program: the store on disk, the engines over the data folders.</summary>
+internal static class RealDesks
+{
+    internal static BenchDesks For(string? store, DataRoot data) => new(
+        () => new JobBook(SqliteJobStore.Open(store ?? StorePlace.Default()), TimeProvider.System, new RandomIdSource()),
+        () => Open(data));
+
+    internal static Workbench Open(DataRoot data)
+    {
+        Workshop workshop = Workshop.Load(data);
+        MeltingShelf melting = new(data);
+        ShelfNames names = new(
+            [.. workshop.Profiles.Boards.Keys],
+            [.. workshop.Profiles.Joints.Keys],
+            [.. workshop.Profiles.Connectors.Keys],
+            [.. workshop.Alloys.Solders.Select(a => a.Name)],
+            [.. workshop.Alloys.Dilutions.Select(a => a.Name)],
+            [.. workshop.Profiles.Irons.Keys],
+            [.. workshop.Profiles.Contacts.Keys.Select(c => c.ToString().ToLowerInvariant())],
+            [.. workshop.Profiles.Preheaters.Keys],
+            [.. workshop.Removals.Select(r => r.Name)],
+            [.. workshop.Limits.Priors.Select(p => p.Name)],
+            [.. workshop.Profiles.Rooms.Keys],
+            workshop.Profiles.Irons.Select(i => (i.Key, i.Value.Name)).Concat(workshop.Profiles.Preheaters.Select(p => (p.Key, p.Value.Name)))
+                .DistinctBy(t => t.Name)
+                .ToDictionary(t => t.Name, t => t.Key));
+        PadReckoner reckoner = new(workshop);
+        return new Workbench(
+            names,
+            new MixDesk(workshop, melting.Engine),
+            new PlanDesk(workshop, melting, reckoner),
+            new BenchRuns(workshop, new JointPoser(workshop, melting.Engine, reckoner), reckoner),
+            new BudgetDesk(reckoner));
+    }
+}

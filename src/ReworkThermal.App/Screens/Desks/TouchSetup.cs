@@ -1,0 +1,11 @@
+using ReworkThermal.Core.Jobs;
+using UnitsNet;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>A touch about to begin.</summary>
+/// <param name="Job">The job as it stands.</param>
+/// <param name="Start">Purpose, tools, pads.</param>
+/// <param name="Stop">When the tool must come off by the plan, or null without a plan.</param>
+/// <param name="Bench">The bench as the plan request has it: side, contact, room, refit alloy.</param>
+internal sealed record TouchSetup(JobState Job, TouchStart Start, Duration? Stop, PlanForm Bench);

@@ -1,0 +1,84 @@
+using ReworkThermal.App.Screens.Canvas;
+using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Screens.Update;
+using ReworkThermal.App.Wording;
+
+namespace ReworkThermal.App.Screens.Drawing;
+
+/// <summary>The last three rows: the text being typed or the answer to the last key; the keys of the place; the status line.</summary>
+internal static class FootDrawing
+{
+    internal static void Draw(Sheet sheet, Area foot, BenchState state)
+    {
+        if (state.Overlay == Overlay.Leave)
+        {
+            bool touching = state.Clock.Stage is TouchStage.Running;
+            sheet.Put(foot, 0, 0, touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion, Ink.Care);
+            sheet.Put(foot, 0, 1, ScreenWords.LeaveKeys, Ink.Quiet);
+        }
+        else if (state.Entry is { } entry && state.Overlay == Overlay.None)
+        {
+            Entry(sheet, foot, entry);
+        }
+        else
+        {
+            sheet.Put(foot, 0, 0, state.Notice.Text, state.Notice.IsComplaint ? Ink.Care : Ink.Good);
+            Keys(sheet, foot, state);
+        }
+
+        Status(sheet, foot, state);
+    }
+
+    private static void Entry(Sheet sheet, Area foot, TextEntry entry)
+    {
+        int start = sheet.Put(foot, 0, 0, entry.Label + ": ", Ink.Heading);
+        int room = Math.Max(4, foot.Width - start - 1);
+
+        // A long text is shown from where its caret still fits.
+        int from = 0;
+        while (CellWidth.Of(entry.Text[from..entry.Caret]) >= room)
+        {
+            from += char.IsHighSurrogate(entry.Text[from]) ? 2 : 1;
+        }
+
+        Area field = foot.Columns(start, room);
+        sheet.Put(field, 0, 0, new string(sheet.Plain ? '_' : ' ', room), Ink.Entry);
+        sheet.Put(field, 0, 0, entry.Text[from..], Ink.Entry);
+        sheet.PlaceCursor(field, CellWidth.Of(entry.Text[from..entry.Caret]), 0);
+        string keys = entry.Waiting ? ScreenWords.Saving : entry.Options.Count > 0 ? ScreenWords.EntryKeysWithOptions : ScreenWords.EntryKeys;
+        sheet.Put(foot, 0, 1, entry.Complaint is { } complaint ? $"! {complaint}" : keys, entry.Complaint is null ? Ink.Quiet : Ink.Care);
+    }
+
+    private static void Keys(Sheet sheet, Area foot, BenchState state)
+    {
+        string own = state.Overlay != Overlay.None ? string.Empty : KeyHints.Of(state);
+        int after = sheet.Put(foot, 0, 1, own, Ink.Quiet);
+        if (state.Overlay == Overlay.None && foot.Width - after > ScreenWords.GeneralKeys.Length + 2)
+        {
+            sheet.PutEnding(foot, foot.Width, 1, ScreenWords.GeneralKeys, Ink.Quiet);
+        }
+        else if (foot.Width - after > 10)
+        {
+            sheet.PutEnding(foot, foot.Width, 1, state.Overlay == Overlay.None ? "? help" : string.Empty, Ink.Quiet);
+        }
+    }
+
+    private static void Status(Sheet sheet, Area foot, BenchState state)
+    {
+        string saved = state.StoreTrouble is not null ? ScreenWords.NotSaved : state.Unanswered > 0 ? ScreenWords.Saving : ScreenWords.AllSaved;
+        string job = state.Job?.Brief.Label ?? ScreenWords.NoJob;
+        string pad = state.Pad is { } known ? $" | {ScreenWords.PadWord(known.Value)} | {ScreenWords.Budget} {Budget(state)}" : string.Empty;
+        string touch = state.Clock.Stage is TouchStage.Running running
+            ? ScreenWords.Touching(ClockDrawing.Figure(ClockUpdate.Since(state, running), sheet.Plain)) + " | "
+            : string.Empty;
+        int room = foot.Width - CellWidth.Of(touch) - CellWidth.Of(pad) - saved.Length - 4;
+        string cut = CellWidth.Of(job) <= room ? job : string.Concat(job.EnumerateRunes().Take(Math.Max(0, room - 3)).Select(r => r.ToString())) + "...";
+        sheet.Put(foot, 0, 2, $"{touch}{cut}{pad}", Ink.Strong);
+        sheet.PutEnding(foot, foot.Width, 2, $" {saved}", state.StoreTrouble is null ? Ink.Good : Ink.Alarm);
+    }
+
+    private static string Budget(BenchState state) => state.Pad is { } pad && state.Budgets.TryGetValue(pad, out PadBudget? budget)
+        ? BudgetText.Of(budget)
+        : ScreenWords.BudgetUnknown;
+}

@@ -1,0 +1,8 @@
+using ReworkThermal.App.Screens.Desks;
+
+namespace ReworkThermal.App.Screens.Running;
+
+/// <summary>What works behind the screens, opened on background threads when first needed.</summary>
+/// <param name="OpenBook">Opens the job store.</param>
+/// <param name="OpenWorkbench">Reads the data folders and sets up the engines.</param>
+internal sealed record BenchDesks(Func<IJobBook> OpenBook, Func<Workbench> OpenWorkbench);

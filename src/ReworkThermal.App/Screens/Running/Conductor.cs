@@ -1,0 +1,85 @@
+using System.Collections.Concurrent;
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Screens.Update;
+
+namespace ReworkThermal.App.Screens.Running;
+
+/// <summary>
+/// Holds the state, applies messages one after the other on the thread of the screens, and hands errands to workers whose answers
+/// come back as messages. Nothing here waits.
+/// </summary>
+internal sealed class Conductor : IDisposable
+{
+    private readonly ConcurrentQueue<Message> _mail = new();
+    private readonly Action<Action> _onScreenThread;
+    private readonly TimeProvider _time;
+    private readonly long _began;
+    private readonly Workers _workers;
+    private int _collecting;
+
+    /// <summary>Makes a conductor; nothing happens before <see cref="Begin"/>.</summary>
+    /// <param name="time">The clocks.</param>
+    /// <param name="desks">What works behind the screens.</param>
+    /// <param name="onScreenThread">Runs something on the thread of the screens, soon.</param>
+    /// <param name="signals">Bell and leaving.</param>
+    internal Conductor(TimeProvider time, BenchDesks desks, Action<Action> onScreenThread, ScreenSignals signals)
+    {
+        _time = time;
+        _began = time.GetTimestamp();
+        _onScreenThread = onScreenThread;
+        _workers = new Workers(desks, signals, Post);
+        State = new BenchState { Now = Now };
+    }
+
+    /// <summary>The state now.</summary>
+    internal BenchState State { get; private set; }
+
+    /// <summary>Called after the state changed.</summary>
+    internal Action? Changed { get; set; }
+
+    /// <summary>The moment now.</summary>
+    internal Moment Now => new(_time.GetElapsedTime(_began), _time.GetUtcNow());
+
+    /// <summary>Begins: reads jobs and data folders.</summary>
+    internal void Begin()
+    {
+        _workers.Start();
+        Take(BenchUpdate.Begin(Now));
+    }
+
+    /// <summary>Applies a message; on the thread of the screens only.</summary>
+    internal void Send(Message message) => Take(BenchUpdate.Apply(State, message));
+
+    /// <inheritdoc/>
+    public void Dispose() => _workers.Dispose();
+
+    /// <summary>Hands in a message from any thread. Many in a row are collected in one go.</summary>
+    private void Post(Message message)
+    {
+        _mail.Enqueue(message);
+        if (Interlocked.Exchange(ref _collecting, 1) == 0)
+        {
+            _onScreenThread(Collect);
+        }
+    }
+
+    private void Collect()
+    {
+        Volatile.Write(ref _collecting, 0);
+        while (_mail.TryDequeue(out Message? message))
+        {
+            Send(message);
+        }
+    }
+
+    private void Take(Step step)
+    {
+        State = step.State;
+        foreach (Errand errand in step.Errands)
+        {
+            _workers.Take(errand);
+        }
+
+        Changed?.Invoke();
+    }
+}

@@ -1,0 +1,73 @@
+using System.Runtime.InteropServices;
+using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.App.Screens.Update;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Data;
+using Terminal.Gui.App;
+
+namespace ReworkThermal.App.Screens.Running;
+
+/// <summary>Starts the screens on the terminal and ends them in good order, whatever ends them.</summary>
+internal static class TerminalUi
+{
+    // 128 + SIGHUP, the shells' convention for a process that its terminal left behind.
+    private const int TerminalLost = 129;
+    private const int MostFaults = 5;
+    private static readonly TimeSpan _watch = TimeSpan.FromSeconds(2);
+
+    /// <summary>Runs the screens until the technician leaves.</summary>
+    /// <param name="options">How they are wanted.</param>
+    /// <param name="data">The data folders.</param>
+    /// <returns>Null when they ran, else why they could not.</returns>
+    internal static string? Run(ScreenOptions options, DataRoot data)
+    {
+        if (Console.IsInputRedirected || Console.IsOutputRedirected || Environment.GetEnvironmentVariable("TERM") is "dumb")
+        {
+            return ScreenWords.NeedsTerminal;
+        }
+
+#pragma warning disable CA2000 // Init answers the object it was called on.
+        using IApplication app = Application.Create().Init();
+#pragma warning restore CA2000
+        if (app.Driver is { } driver)
+        {
+            // The sixteen colours only: they follow the user's own settings, and the background stays the terminal's.
+            driver.Force16Colors = true;
+        }
+
+        using Conductor conductor = new(
+            TimeProvider.System,
+            RealDesks.For(options.Store, data),
+            app.Invoke,
+            new ScreenSignals(times => app.Driver?.WriteRaw(new string('\a', times)), app.RequestStop));
+        using BenchWindow window = new(app, conductor, Palette.Choose(options, Environment.GetEnvironmentVariable), options.Plain);
+        conductor.Begin();
+
+        // Whatever was confirmed is in the store already, so the end may come at any moment.
+        using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
+        using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
+        using PosixSignalRegistration hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, _ => Environment.Exit(TerminalLost));
+        using Timer watch = new(_ => LeaveIfAlone(), null, _watch, _watch);
+        int faults = 0;
+        app.Run(window, fault =>
+        {
+            conductor.Send(new Message.Faulted(ScreenWords.Fault(fault.Message)));
+            return ++faults < MostFaults;
+        });
+        return null;
+
+        void Stop(PosixSignalContext context)
+        {
+            context.Cancel = true;
+            app.Invoke(() => app.RequestStop());
+        }
+    }
+
+    private static void LeaveIfAlone()
+    {
+        if (!Tty.IsThere)
+        {
+            Environment.Exit(TerminalLost);
+        }
+    }
+}

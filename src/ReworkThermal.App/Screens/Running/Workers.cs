@@ -1,0 +1,152 @@
+using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.App.Screens.Update;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Data;
+
+namespace ReworkThermal.App.Screens.Running;
+
+/// <summary>Threads behind the screens: one for the store, one each for budgets, mixes, plans and the running touch.</summary>
+internal sealed class Workers : IDisposable
+{
+    private readonly BenchDesks _desks;
+    private readonly ScreenSignals _signals;
+    private readonly Action<Message> _post;
+    private readonly TaskCompletionSource<Workbench?> _bench = new(TaskCreationOptions.RunContinuationsAsynchronously);
+    private readonly StoreClerk _store;
+    private readonly RunClerk _runs;
+    private readonly LatestWorker<Errand.ReckonBudgets> _budgets;
+    private readonly LatestWorker<Errand.ReckonMix> _mixes;
+    private readonly SerialWorker _plans;
+    private readonly SerialWorker _reader;
+    private CancellationTokenSource _plan = new();
+
+    internal Workers(BenchDesks desks, ScreenSignals signals, Action<Message> post)
+    {
+        _desks = desks;
+        _signals = signals;
+        _post = post;
+        _store = new StoreClerk(desks.OpenBook, post);
+        _runs = new RunClerk(() => _bench.Task.GetAwaiter().GetResult()?.Runs, post);
+        _budgets = new LatestWorker<Errand.ReckonBudgets>("budgets", Budgets);
+        _mixes = new LatestWorker<Errand.ReckonMix>("mix", Mix);
+        _plans = new SerialWorker("plan");
+        _reader = new SerialWorker("data folders");
+    }
+
+    /// <summary>Begins to read the data folders.</summary>
+    internal void Start() => _reader.Do(ReadShelf);
+
+    /// <summary>Takes an errand; returns at once.</summary>
+    internal void Take(Errand errand)
+    {
+        switch (errand)
+        {
+            case Errand.ListJobs or Errand.LoadJob or Errand.OpenJob or Errand.Record or Errand.Export:
+                _store.Take(errand);
+                break;
+            case Errand.BeginRun or Errand.AdvanceRun or Errand.ReleaseRun or Errand.CoolRun:
+                _runs.Take(errand);
+                break;
+            case Errand.ReckonBudgets budgets:
+                _budgets.Ask(budgets);
+                break;
+            case Errand.ReckonMix mix:
+                _mixes.Ask(mix);
+                break;
+            case Errand.RunPlan plan:
+                CancellationTokenSource own = new();
+                _plan = own;
+                _plans.Do(() => Plan(plan, own));
+                break;
+            case Errand.CancelPlan:
+                _plan.Cancel();
+                break;
+            case Errand.Ring ring:
+                _signals.Ring(ring.Times);
+                break;
+            case Errand.Leave:
+                _signals.Leave();
+                break;
+            default:
+                throw new InvalidOperationException($"nobody takes {errand.GetType().Name}");
+        }
+    }
+
+    /// <summary>Finishes what the store was given; everything else is broken off.</summary>
+    public void Dispose()
+    {
+        _ = _bench.TrySetResult(null);
+        _plan.Cancel();
+        _store.Dispose();
+        _runs.Dispose();
+        _budgets.Dispose();
+        _mixes.Dispose();
+        _plans.Dispose();
+        _reader.Dispose();
+        _plan.Dispose();
+    }
+
+    private Workbench? Bench() => _bench.Task.GetAwaiter().GetResult();
+
+    private void ReadShelf()
+    {
+        Workbench? bench = null;
+        Guarded(() =>
+        {
+            try
+            {
+                bench = _desks.OpenWorkbench();
+                _post(new Message.ShelfRead(bench.Names));
+            }
+            catch (DataFileException broken)
+            {
+                _post(new Message.ShelfBroken(ScreenWords.ShelfBroken(broken.Problems.Count > 0 ? broken.Problems[0].ToString() : broken.Message)));
+            }
+        });
+        _ = _bench.TrySetResult(bench);
+    }
+
+    private void Budgets(Errand.ReckonBudgets errand, CancellationToken cancellation) => Guarded(() =>
+    {
+        if (Bench() is { } bench)
+        {
+            _post(new Message.BudgetsReckoned(errand.Job.Id, bench.Budgets.Reckon(errand.Job, cancellation)));
+        }
+    });
+
+    private void Mix(Errand.ReckonMix errand, CancellationToken cancellation) => Guarded(() =>
+    {
+        if (Bench() is { } bench)
+        {
+            _post(new Message.MixReckoned(errand.Turn, bench.Mix.Reckon(errand.Question, cancellation)));
+        }
+    });
+
+    private void Plan(Errand.RunPlan errand, CancellationTokenSource own)
+    {
+        PlanAnswer? answer = null;
+        Guarded(() => answer = Bench() is { } bench
+            ? bench.Plan.Plan(errand.Form, progress => _post(new Message.PlanMoved(errand.Turn, progress)), own.Token)
+            : new PlanAnswer.NotAvailable(ScreenWords.ReadingShelf));
+        _post(new Message.PlanEnded(errand.Turn, answer));
+    }
+
+    /// <summary>A fault behind the screens is shown and does not end the program: a touch may be running.</summary>
+    private void Guarded(Action work)
+    {
+        try
+        {
+            work();
+        }
+        catch (OperationCanceledException)
+        {
+            // Overtaken or broken off: nobody waits for the answer.
+        }
+#pragma warning disable CA1031 // See the summary.
+        catch (Exception fault)
+#pragma warning restore CA1031
+        {
+            _post(new Message.Faulted(ScreenWords.Fault(fault.Message)));
+        }
+    }
+}

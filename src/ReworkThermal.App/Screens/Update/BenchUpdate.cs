@@ -1,0 +1,35 @@
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Wording;
+
+namespace ReworkThermal.App.Screens.Update;
+
+/// <summary>Makes the next state from a message. Pure: same state and message, same step.</summary>
+internal static class BenchUpdate
+{
+    /// <summary>What is to be done when the program begins.</summary>
+    internal static Step Begin(Moment now) => new Step(new BenchState { Now = now }).Do(new Errand.ListJobs());
+
+    /// <summary>Applies a message.</summary>
+    internal static Step Apply(BenchState state, Message message) => message switch
+    {
+        Message.Pressed pressed => KeyUpdate.Apply(state with { Now = pressed.At }, pressed.Press),
+        Message.Pasted pasted => EntryUpdate.Pasted(state, pasted.Text),
+        Message.Ticked ticked => ClockUpdate.Tick(state with { Now = ticked.At }),
+        Message.ShelfRead read => ShelfUpdate.Read(state, read.Names),
+        Message.ShelfBroken broken => new Step(state).Complain(broken.Reason),
+        Message.JobsListed listed => JobListUpdate.Listed(state, listed),
+        Message.JobLoaded loaded => JobListUpdate.Loaded(state, loaded.Job),
+        Message.Recorded recorded => RecordedUpdate.Answered(state, recorded),
+        Message.StoreFailed failed => RecordedUpdate.Failed(state, failed),
+        Message.Exported exported => new Step(state with { Entry = null }).Say(ScreenRecordWords.Exported(exported.Path)),
+        Message.BudgetsReckoned reckoned => new Step(reckoned.Job == state.Job?.Id ? state with { Budgets = reckoned.Budgets } : state),
+        Message.MixReckoned reckoned => MixUpdate.Reckoned(state, reckoned),
+        Message.PlanMoved moved => PlanUpdate.Moved(state, moved),
+        Message.PlanEnded ended => PlanUpdate.Ended(state, ended),
+        Message.RunBegun begun => ClockUpdate.Begun(state, begun),
+        Message.RunRead read => ClockUpdate.Read(state, read),
+        Message.RunReleased released => ClockUpdate.Logged(state, released),
+        Message.Faulted faulted => new Step(state).Complain(faulted.Reason),
+        _ => throw new InvalidOperationException($"no rule for {message.GetType().Name}"),
+    };
+}

@@ -1,0 +1,54 @@
+using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Composition;
+
+namespace ReworkThermal.App.Screens.Update;
+
+/// <summary>What the fields of a plan request may hold.</summary>
+internal static class PlanFormRules
+{
+    private static readonly string[] _sides = ["top", "bottom"];
+    private static readonly string[] _yesNo = [ScreenWords.No, ScreenWords.Yes];
+
+    /// <summary>Texts to choose from.</summary>
+    internal static IReadOnlyList<string> Options(PlanField field, ShelfNames? shelf) => field switch
+    {
+        PlanField.Board => shelf?.Boards ?? [],
+        PlanField.Joint => shelf?.Joints ?? [],
+        PlanField.Side => _sides,
+        PlanField.BaseSolder or PlanField.Refill => shelf?.Solders ?? [],
+        PlanField.EarlierHeat => shelf?.EarlierHeats ?? [],
+        PlanField.Irons => OneOrAll(shelf?.Irons ?? []),
+        PlanField.Contact => shelf?.Contacts ?? [],
+        PlanField.Preheaters => [ScreenPlanWords.NoneAtHand, .. OneOrAll(shelf?.Preheaters ?? [])],
+        PlanField.Removal => shelf?.Removals ?? [],
+        PlanField.Room => shelf?.Rooms ?? [],
+        PlanField.LeadFreeOnly => _yesNo,
+        _ => [],
+    };
+
+    /// <summary>What is wrong with a text, or null.</summary>
+    internal static string? Fault(PlanField field, string text, ShelfNames? shelf) => field switch
+    {
+        PlanField.WireMillimetres => Typed.Number(text, 0.2, 3, "mm", out _),
+        PlanField.AmbientCelsius => Typed.Number(text, 0, 50, "°C", out _),
+        PlanField.MostDwellSeconds => text.Length == 0 ? null : Typed.Number(text, 0.5, 60, "s", out _),
+        PlanField.MostBudgetPercent => text.Length == 0 ? null : Typed.Number(text, 0.01, 100, "%", out _),
+        _ when text.Length == 0 => ScreenPlanWords.FieldNeeded,
+        PlanField.BaseSolder or PlanField.Refill => Options(field, shelf).Contains(text) ? null
+            : AlloyDesignation.Read(text) is DesignationReading.Refused refused ? refused.Reason : null,
+        PlanField.Irons => NamesFault(text, shelf?.Irons),
+        PlanField.Preheaters => text == ScreenPlanWords.NoneAtHand ? null : NamesFault(text, shelf?.Preheaters),
+        _ => BriefText.Named(text, Options(field, shelf)),
+    };
+
+    /// <summary>The names in a list separated by commas.</summary>
+    internal static IReadOnlyList<string> Names(string text) =>
+        text == ScreenPlanWords.NoneAtHand ? [] : text.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+
+    private static string? NamesFault(string text, IReadOnlyList<string>? known) =>
+        Names(text).Select(n => BriefText.Named(n, known ?? [])).FirstOrDefault(f => f is not null);
+
+    private static IReadOnlyList<string> OneOrAll(IReadOnlyList<string> names) => names.Count > 1 ? [.. names, string.Join(", ", names)] : names;
+}

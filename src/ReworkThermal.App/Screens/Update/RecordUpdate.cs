@@ -1,0 +1,65 @@
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Checking;
+
+namespace ReworkThermal.App.Screens.Update;
+
+/// <summary>The record: entries and checks.</summary>
+internal static class RecordUpdate
+{
+    internal static Step Apply(BenchState state, Press press)
+    {
+        if (state.Job is not { } job)
+        {
+            return new Step(state).Complain(ScreenWords.OpenJobFirst);
+        }
+
+        return press switch
+        {
+            { Letter: 'c' } or { Kind: PressKind.Tab } => new Step(state with { Record = state.Record with { ShowsChecks = !state.Record.ShowsChecks } }),
+            { Letter: 'n' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Note(null), ScreenJobWords.NoteLabel(null)) }),
+            { Letter: 'x' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.ExportPath(), ScreenRecordWords.ExportLabel, ScreenRecordWords.ExportName(job.Id)) }),
+            _ => state.Record.ShowsChecks ? Checks(state, job, press) : Entries(state, job, press),
+        };
+    }
+
+    private static Step Entries(BenchState state, JobState job, Press press)
+    {
+        int row = Math.Min(state.Record.EntryRow, job.Entries.Count - 1);
+        if (press.Letter == 'v')
+        {
+            JobEntry entry = job.Entries[job.Entries.Count - 1 - row];
+            return job.Voided.ContainsKey(entry.Number)
+                ? new Step(state).Complain(ScreenRecordWords.VoidAlready(entry.Number))
+                : new Step(state with { Entry = TextEntry.Of(new EntryFor.VoidReason(entry.Number), ScreenRecordWords.VoidLabel(entry.Number)) });
+        }
+
+        return Rows.After(row, job.Entries.Count, press) is int next
+            ? new Step(state with { Record = state.Record with { EntryRow = next } })
+            : new Step(state);
+    }
+
+    private static Step Checks(BenchState state, JobState job, Press press)
+    {
+        IReadOnlyList<CheckLine> lines = job.Checks.Lines;
+        int row = Math.Min(state.Record.CheckRow, Math.Max(0, lines.Count - 1));
+        if (Rows.After(row, lines.Count, press) is int next)
+        {
+            return new Step(state with { Record = state.Record with { CheckRow = next } });
+        }
+
+        return lines.Count == 0 ? new Step(state) : press.Letter switch
+        {
+            'p' => Judged(state, lines, row, CheckResult.Pass),
+            'f' => Judged(state, lines, row, CheckResult.Fail),
+            'r' => new Step(state with { Entry = TextEntry.Of(new EntryFor.Reading(lines[row].Check), ScreenRecordWords.ReadingLabel) }),
+            _ => new Step(state),
+        };
+    }
+
+    private static Step Judged(BenchState state, IReadOnlyList<CheckLine> lines, int row, CheckResult result) =>
+        new Step(state with { Record = state.Record with { CheckRow = Math.Min(row + 1, lines.Count - 1) } })
+            .Record(new JobEvent.CheckDone(lines[row].Check, result, null, null))
+            .Say(ScreenRecordWords.Judged(lines[row], result));
+}

@@ -1,0 +1,11 @@
+namespace ReworkThermal.App.Screens.Update;
+
+/// <summary>Why an event was recorded, to know what to do with the answer.</summary>
+/// <param name="Kind">Which kind of reason.</param>
+/// <param name="Turn">Number of the touch, where it is about one.</param>
+internal sealed record RecordedFor(RecordedForKind Kind, int Turn = 0)
+{
+    internal static readonly RecordedFor ItsOwnSake = new(RecordedForKind.ItsOwnSake);
+
+    internal static readonly RecordedFor Entry = new(RecordedForKind.Entry);
+}

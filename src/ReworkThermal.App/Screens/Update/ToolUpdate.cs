@@ -1,0 +1,111 @@
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Jobs;
+using UnitsNet;
+
+namespace ReworkThermal.App.Screens.Update;
+
+/// <summary>The tools in use, as read off them.</summary>
+internal static class ToolUpdate
+{
+    /// <summary>Asks for a setting; the arrow keys step through the profiles at the setting's own temperature.</summary>
+    internal static Step Ask(BenchState state, ToolField field)
+    {
+        string text = Text(state.Clock, field);
+        string number = text.Split(' ')[0];
+        IReadOnlyList<string> names = field == ToolField.Air ? [] : Names(state, field);
+        return new Step(state with
+        {
+            Entry = TextEntry.Of(
+                new EntryFor.Tool(field),
+                ScreenClockWords.ToolQuestion(field),
+                text,
+                number.Length > 0 ? [.. names.Select(n => $"{number} {n}")] : []),
+        });
+    }
+
+    /// <summary>The settings as the record keeps them, the tool in the hand first.</summary>
+    internal static IReadOnlyList<ToolSetting> Tools(ClockState clock)
+    {
+        List<ToolSetting> tools = [];
+        if (clock.IronCelsius is double iron)
+        {
+            tools.Add(new ToolSetting.Iron(clock.IronName, Temperature.FromDegreesCelsius(iron)));
+        }
+
+        if (clock is { AirCelsius: double air, AirLitresPerMinute: double flow })
+        {
+            tools.Add(new ToolSetting.HotAir(null, Temperature.FromDegreesCelsius(air), VolumeFlow.FromLitersPerMinute(flow)));
+        }
+
+        if (clock.PreheatCelsius is double preheat)
+        {
+            tools.Add(new ToolSetting.Preheater(clock.PreheaterName, Temperature.FromDegreesCelsius(preheat)));
+        }
+
+        return tools;
+    }
+
+    /// <summary>The clock with one tool set as the record has it.</summary>
+    internal static ClockState With(ClockState clock, ToolSetting tool) => tool switch
+    {
+        ToolSetting.Iron iron => clock with { IronCelsius = Math.Round(iron.Set.DegreesCelsius, 3), IronName = iron.Profile },
+        ToolSetting.HotAir air => clock with
+        {
+            AirCelsius = Math.Round(air.Set.DegreesCelsius, 3),
+            AirLitresPerMinute = Math.Round(air.Flow.LitersPerMinute, 3),
+        },
+        ToolSetting.Preheater preheater => clock with { PreheatCelsius = Math.Round(preheater.Set.DegreesCelsius, 3), PreheaterName = preheater.Profile },
+        _ => clock,
+    };
+
+    /// <summary>A setting as text; empty when the tool is not used.</summary>
+    internal static string Text(ClockState clock, ToolField field) => field switch
+    {
+        ToolField.Iron => clock.IronCelsius is double iron ? $"{Update.Typed.Text(iron)} {clock.IronName}".TrimEnd() : string.Empty,
+        ToolField.Air => clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{Update.Typed.Text(air)} {Update.Typed.Text(flow)}" : string.Empty,
+        ToolField.Preheat => clock.PreheatCelsius is double preheat ? $"{Update.Typed.Text(preheat)} {clock.PreheaterName}".TrimEnd() : string.Empty,
+        _ => throw new ArgumentOutOfRangeException(nameof(field)),
+    };
+
+    internal static Step Typed(BenchState state, TextEntry entry, ToolField field)
+    {
+        string[] words = entry.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        double first = 0;
+        double second = 0;
+        string? name = null;
+        string? complaint = words.Length == 0 ? null : field switch
+        {
+            ToolField.Air => words.Length != 2
+                ? ScreenClockWords.AirNeedsTwo(entry.Text)
+                : Update.Typed.Number(words[0], 50, 600, "°C", out first) ?? Update.Typed.Number(words[1], 0.1, 500, "L/min", out second),
+            ToolField.Iron => Update.Typed.Number(words[0], 100, 550, "°C", out first) ?? Named(state, field, words, out name),
+            _ => Update.Typed.Number(words[0], 30, 300, "°C", out first) ?? Named(state, field, words, out name),
+        };
+        if (complaint is not null)
+        {
+            return EntryCommit.Wrong(state, entry, complaint);
+        }
+
+        double? celsius = words.Length > 0 ? first : null;
+        ClockState clock = field switch
+        {
+            ToolField.Iron => state.Clock with { IronCelsius = celsius, IronName = name ?? state.Clock.IronName },
+            ToolField.Air => state.Clock with { AirCelsius = celsius, AirLitresPerMinute = words.Length > 0 ? second : null },
+            _ => state.Clock with { PreheatCelsius = celsius, PreheaterName = name ?? state.Clock.PreheaterName },
+        };
+        return new Step(state with { Entry = null, Clock = clock });
+    }
+
+    private static IReadOnlyList<string> Names(BenchState state, ToolField field) =>
+        (field == ToolField.Iron ? state.Shelf?.Irons : state.Shelf?.Preheaters) ?? [];
+
+    /// <summary>The profile named behind the number; when none is, the first one of the plan request, else the first of the folder.</summary>
+    private static string? Named(BenchState state, ToolField field, string[] words, out string? name)
+    {
+        IReadOnlyList<string> known = Names(state, field);
+        string? before = field == ToolField.Iron ? state.Clock.IronName : state.Clock.PreheaterName;
+        name = words.Length > 1 ? string.Join(' ', words[1..]) : before ?? (known.Count > 0 ? known[0] : null);
+        return words.Length > 1 ? BriefText.Named(name!, known) : null;
+    }
+}

@@ -1,0 +1,32 @@
+using ReworkThermal.Core.Damage;
+
+namespace ReworkThermal.App.Wording;
+
+/// <summary>Words about heat budgets on the screens.</summary>
+internal static class ScreenBudgetWords
+{
+    internal const string NoSite = "board or joint missing";
+    internal const string NoBoard = "board not known";
+    internal const string NoJoint = "joint not known";
+    internal const string NoPrior = "H: heat before?";
+    internal const string NoLaminate = "laminate not known";
+    internal const string NoTip = "no iron is set";
+    internal const string AirNotLive = "hot air is timed and logged, but not simulated live";
+    internal const string NoFlow = "no solder given for the joint";
+
+    internal static string Misfit(string why) => $"joint does not fit board: {why}";
+
+    internal static string UnknownIron(string? name) => $"iron '{name}' is not in profiles/irons";
+
+    internal static string UnknownHeater(string? name) => $"board heater '{name}' is not in profiles/preheat";
+
+    internal static string Gauge(GaugeKind kind) => kind switch
+    {
+        GaugeKind.Laminate => "laminate",
+        GaugeKind.Adhesion => "adhesion",
+        GaugeKind.Copper => "copper",
+        GaugeKind.Barrel => "barrel",
+        GaugeKind.Melts => "melts",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
+}

@@ -1,0 +1,106 @@
+using System.Globalization;
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Wording;
+
+/// <summary>Words of the plan.</summary>
+internal static class ScreenPlanWords
+{
+    internal const string RequestTitle = "What the plan is for";
+    internal const string AnswerTitle = "Plans, best first";
+    internal const string RequestKeys = "up/down line   left/right chooses   Enter types   R run";
+    internal const string RequestKeysWithAnswer = "up/down line   left/right chooses   Enter types   R run   V view answer";
+    internal const string AnswerKeys = "up/down plan   K keep it in the job   PgUp/PgDn reasons   V request   R run again";
+    internal const string RunningKeys = "Esc breaks the run off";
+    internal const string Starting = "starting";
+    internal const string RunningTitle = "Working";
+    internal const string RunGoesOn = "The run goes on; Esc breaks it off.";
+    internal const string BreakingOff = "Breaking off ...";
+    internal const string BrokenOff = "Broken off; there is no answer.";
+    internal const string RequestWrong = "The request is not in order yet; see the marked line.";
+    internal const string FieldNeeded = "this line must not be empty";
+    internal const string NoneAtHand = "none";
+    internal const string UsualLimit = "usual limit";
+    internal const string Accepted = "The plan is in the job. 4 goes to the bench clock.";
+    internal const string NoPlan = "No plan holds every limit.";
+    internal const string RuledOut = "Ruled out";
+    internal const string Reasons = "Why";
+    internal const string KeptNote = "Board, joint, solder and lead-free go into the job at once; bench and limits last until the program ends.";
+
+    internal const string ThroughOnly = "plans are made for through-hole joints only";
+    internal const string UsualLimits = "limits that the request leaves open are those of profiles/limits/planning.toml";
+
+    internal static string AllAlloys(int count) => string.Create(CultureInfo.InvariantCulture, $"all {count} dilution alloys of the alloys folder are at hand");
+
+    internal static string Field(PlanField field) => field switch
+    {
+        PlanField.Board => "board",
+        PlanField.Joint => "joint",
+        PlanField.Side => "tool comes from",
+        PlanField.BaseSolder => "base solder",
+        PlanField.Refill => "refit with",
+        PlanField.EarlierHeat => "heat before arrival",
+        PlanField.Irons => "irons at hand",
+        PlanField.Contact => "tip meets joint",
+        PlanField.Preheaters => "preheaters at hand",
+        PlanField.Removal => "taken out with",
+        PlanField.WireMillimetres => "wire, mm",
+        PlanField.Room => "air at the bench",
+        PlanField.AmbientCelsius => "room, °C",
+        PlanField.MostDwellSeconds => "longest touch, s",
+        PlanField.MostBudgetPercent => "most budget, %",
+        PlanField.LeadFreeOnly => "lead-free only",
+        _ => throw new ArgumentOutOfRangeException(nameof(field)),
+    };
+
+    internal static string Progress(double share, string doing) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0} %  {doing}");
+
+    internal static string Added(PlanLine line) => line.Alloy is null
+        ? "nothing added"
+        : string.Create(CultureInfo.InvariantCulture, $"{line.AddedMass.Milligrams:0} mg {line.Alloy}");
+
+    internal static string Tools(TouchLine touch)
+    {
+        List<string> tools = [];
+        if (touch.IronSetting is { } iron)
+        {
+            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{touch.Iron} {iron.DegreesCelsius:0} °C"));
+        }
+
+        if (touch.Preheater is { } preheater)
+        {
+            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{preheater}, board {touch.Board.DegreesCelsius:0} °C"));
+        }
+
+        return tools.Count > 0 ? string.Join(", ", tools) : "no heat";
+    }
+
+    internal static string Times(PlanLine line) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"dwell {line.First.Dwell.Seconds:0.0} s, stop at {line.First.Stop.Seconds:0.0} s, {line.Passes} pass{(line.Passes == 1 ? string.Empty : "es")}");
+
+    internal static string Cost(PlanLine line) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"budget {line.BudgetShare.Central * 100:0.#} % ({line.BudgetShare.Low * 100:0.#} to {line.BudgetShare.High * 100:0.#})");
+
+    internal static IEnumerable<string> Reading(PlanLine line)
+    {
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"The mix flows at {line.Flow.DegreesCelsius:0} °C ± {line.Uncertainty.Kelvins:0.#} K, after {line.First.TimeToFlow.Seconds:0.0} s{Spread(line.TimeToFlowSpread)}.");
+        yield return $"Stop: {line.First.StopReason}.";
+        yield return string.Create(CultureInfo.InvariantCulture, $"Pad at most {line.First.PadPeak.DegreesCelsius:0} °C at the dwell.");
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"Refit: {Tools(line.Refit)}, dwell {line.Refit.Dwell.Seconds:0.0} s, stop at {line.Refit.Stop.Seconds:0.0} s.");
+        yield return $"Budget: {line.BudgetReason}";
+        yield return $"Held back by: {line.BindingLimit}.";
+    }
+
+    internal static string Summary(PlanLine line) => $"{line.Kind}: {Added(line)}; {Tools(line.First)}; {Times(line)}";
+
+    private static string Spread(TimeSpread? spread) => spread is null
+        ? string.Empty
+        : string.Create(CultureInfo.InvariantCulture, $" ({spread.P10.Seconds:0.0} to {spread.P90.Seconds:0.0})");
+}
