@@ -112,7 +112,7 @@ internal static class BudgetCommand
             next,
             forecasting.PullNow(account, part, now),
             now,
-            [.. notes, .. next is ForecastOutcome.Made made ? made.Forecast.Simulation.Notes : []],
+            [.. notes, .. next is ForecastOutcome.Made made ? made.Forecast.Simulation.Warnings.Concat(made.Forecast.Simulation.Notes) : []],
             workshop.SourcesFor([account.Contents.Fractions]));
     }
 

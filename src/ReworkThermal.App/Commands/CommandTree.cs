@@ -27,6 +27,9 @@ internal static class CommandTree
         root.Add(JobCommand.Define(shell, options));
         root.Add(TouchCommand.Define(shell, options));
         root.Add(BudgetCommand.Define(shell, options));
+        root.Add(ChecksCommand.Define(shell, options));
+        root.Add(WireCommand.Define(shell, options));
+        root.Add(ReportCommand.Define(shell, options));
         root.Add(StoreCommand.Define(shell, options));
         root.Add(DataCommand.Define(shell, json));
         return root;

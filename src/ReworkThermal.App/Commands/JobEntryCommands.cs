@@ -77,9 +77,12 @@ internal static class JobEntryCommands
     {
         Option<string?> pad = PadNames.Option(HelpText.Pad, isRequired: true);
         Argument<string> description = new("description") { Description = HelpText.PadDescription };
-        Command command = new("pad", HelpText.JobPad) { description, pad };
-        command.SetAction(parse => options.Record(parse, shell, _ =>
-            OnePad(parse, pad, id => new JobEvent.PadRegistered(id, parse.GetRequiredValue(description)))));
+        Option<string?> joint = new("--joint") { Description = HelpText.PadJoint, HelpName = "name" };
+        Command command = new("pad", HelpText.JobPad) { description, pad, joint };
+        command.SetAction(parse => options.Record(parse, shell, state =>
+            BriefOptions.Fault(state.Brief with { Joint = parse.GetValue(joint) }, shell) is { } fault
+                ? new EventWish.Refused(fault)
+                : OnePad(parse, pad, id => new JobEvent.PadRegistered(id, parse.GetRequiredValue(description), parse.GetValue(joint)))));
         return command;
     }
 

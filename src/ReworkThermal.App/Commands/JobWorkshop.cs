@@ -23,6 +23,7 @@ internal sealed class JobWorkshop
     private const string UsualRemoval = "braid";
 
     private readonly Shell _shell;
+    private readonly Dictionary<string, JointSite> _ownSites = new(StringComparer.Ordinal);
 
     /// <summary>Reads the data folders.</summary>
     /// <param name="shell">Where they are.</param>
@@ -95,10 +96,41 @@ internal sealed class JobWorkshop
     /// <param name="state">The job.</param>
     /// <param name="where">Its joints.</param>
     /// <returns>One account per pad, in the order of the job.</returns>
-    internal IReadOnlyList<PadAccount> Accounts(JobState state, JobSite.Known where)
+    internal IReadOnlyList<PadAccount> Accounts(JobState state, JobSite.Known where) =>
+        [.. state.Pads.Values.Select(p => Account(state, p.Pad, where))];
+
+    /// <summary>Judges one pad.</summary>
+    /// <param name="state">The job.</param>
+    /// <param name="pad">The pad.</param>
+    /// <param name="where">The joints of the job.</param>
+    /// <returns>Its account.</returns>
+    internal PadAccount Account(JobState state, PadId pad, JobSite.Known where) =>
+        new PadReplay(Bench).Of(state.Pads[pad], SiteOf(state, pad, where), where.BaseSolder, _shell.Cancellation);
+
+    /// <summary>The joint that a pad is judged as.</summary>
+    /// <param name="state">The job.</param>
+    /// <param name="pad">The pad.</param>
+    /// <param name="where">The joints of the job.</param>
+    /// <returns>The joint on its board.</returns>
+    internal JointSite SiteOf(JobState state, PadId pad, JobSite.Known where)
     {
-        PadReplay replay = new(Bench);
-        return [.. state.Pads.Values.Select(p => replay.Of(p, where.Site, where.BaseSolder, _shell.Cancellation))];
+        if (state.Pads[pad].Joint is not { } own)
+        {
+            return where.Site;
+        }
+
+        if (!_ownSites.TryGetValue(own, out JointSite? site))
+        {
+            if (!Workshop.Profiles.Joints.TryGetValue(own, out JointProfile? profile) || Put(profile, where.Site.Board, out site) is not null)
+            {
+                // A profile that has gone, or fits no more, must not stop the rest of the job from being judged.
+                site = where.Site;
+            }
+
+            _ownSites[own] = site!;
+        }
+
+        return site!;
     }
 
     /// <summary>Citations of the limits and profiles that budgets rest on, and of the melting of a solder.</summary>

@@ -151,14 +151,14 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
         List<HeatedPad> pads = [];
         foreach (HeatedPad share in touch.Pads)
         {
-            PadAccount account = replay.Of(state.Pads[share.Pad], known.Site, known.BaseSolder, shell.Cancellation);
+            PadAccount account = workshop.Account(state, share.Pad, known);
             SolderCharge solder = replay.SolderDuring(account, touch);
-            switch (workshop.Bench.Simulate(known.Site, touch.Tools, touch.BoardAtStart, solder, touch.Dwell, shell.Cancellation))
+            switch (workshop.Bench.Simulate(account.Site, touch.Tools, touch.BoardAtStart, solder, touch.Dwell, shell.Cancellation))
             {
                 case TouchSimulation.Completed done:
                     pads.Add(share with { Melted = share.Melted ?? done.Melted, Series = InterfaceSeries.Simulated(done.Pad) });
                     notes.Add(TouchWords.Simulated(share.Pad, solder.Fractions.ToString(), Numerals.Celsius(done.Flow, 0), done.TimeToFlow is { } time ? Numerals.Seconds(time) : null));
-                    notes.AddRange(done.Notes.Where(n => !notes.Contains(n, StringComparer.Ordinal)));
+                    notes.AddRange(done.Warnings.Concat(done.Notes).Where(n => !notes.Contains(n, StringComparer.Ordinal)));
                     break;
                 case TouchSimulation.Failed failed:
                     notes.Add(failed.Reason);
@@ -171,13 +171,8 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
         return touch with { Pads = pads };
     }
 
-    private List<PadCost> Costs(JobWorkshop workshop, JobSite.Known known, JobState before, JobState after, Exposure touch)
-    {
-        PadReplay replay = new(workshop.Bench);
-        return [.. touch.Pads.Select(p => new PadCost(
-            replay.Of(before.Pads[p.Pad], known.Site, known.BaseSolder, shell.Cancellation).Budget,
-            replay.Of(after.Pads[p.Pad], known.Site, known.BaseSolder, shell.Cancellation)))];
-    }
+    private static List<PadCost> Costs(JobWorkshop workshop, JobSite.Known known, JobState before, JobState after, Exposure touch) =>
+        [.. touch.Pads.Select(p => new PadCost(workshop.Account(before, p.Pad, known).Budget, workshop.Account(after, p.Pad, known)))];
 
     private string? UnreadableAlloy(Exposure touch, JobWorkshop workshop)
     {

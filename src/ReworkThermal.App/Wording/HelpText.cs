@@ -124,6 +124,8 @@ internal static class HelpText
 
     internal const string PadDescription = "What the pad is.";
 
+    internal const string PadJoint = "Joint profile that it is judged as, if it is another than the pins'; a file of profiles/joints without its ending.";
+
     internal const string PadStateWord = "What it looks like";
 
     internal const string PriorWord = "What is assumed";
@@ -193,6 +195,68 @@ internal static class HelpText
     internal const string BudgetShow = "Show how much of its heat budget every pad has used; with --pad one pad in full, with the next touch and the pull check.";
 
     internal const string Now = "Temperature that pads and joints have now; room temperature when left out.";
+
+    internal const string Checks = "Electrical checks: what to probe next, what was probed, what is proven.";
+
+    internal const string ChecksList = "List every check with where it stands.";
+
+    internal const string ChecksNext = "Say what to probe next and what to expect.";
+
+    internal const string ChecksPass = "Record that a check was as expected.";
+
+    internal const string ChecksFail = "Record that a check was not as expected.";
+
+    internal const string ChecksRead = "Record what the meter showed; the limits decide whether it passes.";
+
+    internal const string CheckNumber = "Numbers of checks in the list, like 4 or 1-12,15; the next one to probe when left out.";
+
+    internal const string Ohms = "What the meter showed, leads taken off.";
+
+    internal const string OverRange = "The meter showed more than it can.";
+
+    internal const string Wires = "Jumper wires: judge one before it is laid, record it, list them.";
+
+    internal const string WireJudge = "Work out a wire at its task: resistance, voltage drop, temperature, whether it is fit.";
+
+    internal const string WirePair = "Work out a differential pair over wires: skew, share of the bit time, impedance.";
+
+    internal const string WireRun = "Record a wire that was laid; its two soldering touches are logged with 'touch log'.";
+
+    internal const string WireList = "List the wires of a job.";
+
+    internal const string Awg = "American wire gauge of the conductor.";
+
+    internal const string WireLength = "Length of the wire.";
+
+    internal const string WireCurrent = "Current it carries.";
+
+    internal const string WireSupply = "Voltage of the supply it carries, if it is a supply wire.";
+
+    internal const string WireKindName = "Kind of wire, a file of profiles/wires without its ending.";
+
+    internal const string WireAmbient = "Temperature of air and board; 25 when left out.";
+
+    internal const string CrossesCopper = "The wire crosses bare copper, joints or vias.";
+
+    internal const string FirstLeg = "Length of the wire in one leg; 0 when that leg is the track itself.";
+
+    internal const string SecondLeg = "Length of the wire in the other leg.";
+
+    internal const string Spacing = "Distance of the wires from centre to centre, if they are kept together.";
+
+    internal const string BitRate = "Bits per second on the pair, in millions.";
+
+    internal const string WireFrom = "Pad it starts at.";
+
+    internal const string WireTo = "Pad it ends at.";
+
+    internal const string PairName = "Differential pair it serves.";
+
+    internal const string Report = "The record of a job, to hand over: HTML for screen and paper, Markdown.";
+
+    internal const string ReportHtml = "Write one self-contained HTML file.";
+
+    internal const string ReportMarkdown = "Write Markdown.";
 
     internal const string StoreCare = "The job store: backup, export, import, examination.";
 

@@ -72,6 +72,7 @@ public sealed class TouchHistory(JointSite site, SolderHeat heat)
             solder.Flow,
             melted ? Duration.Zero : null,
             melted,
+            [],
             [.. tools.Notes, "In a bath the pad counts as hot as the bath from the first moment: an upper bound."]);
     }
 
@@ -94,6 +95,7 @@ public sealed class TouchHistory(JointSite site, SolderHeat heat)
             solder.Flow,
             run.Flow?.SecondsToFlow is { } seconds ? Duration.FromSeconds(seconds) : null,
             run.FlowedShare.Any(s => s > 0),
+            [.. run.Neighbours.SelectMany(n => n.Warnings).Select(w => w + ".")],
             tools.Notes);
     }
 }

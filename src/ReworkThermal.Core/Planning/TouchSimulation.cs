@@ -17,6 +17,7 @@ public abstract record TouchSimulation
     /// <param name="Flow">Flow temperature of the solder.</param>
     /// <param name="TimeToFlow">Time until all solder was at its flow temperature; null if never.</param>
     /// <param name="Melted">Whether any of the solder reached its flow temperature: then the pad has had a melt.</param>
+    /// <param name="Warnings">Parts near the joint that come past their limits, one sentence each.</param>
     /// <param name="Notes">What was assumed, one sentence each.</param>
     public sealed record Completed(
         TemperatureHistory Pad,
@@ -25,6 +26,7 @@ public abstract record TouchSimulation
         Temperature Flow,
         Duration? TimeToFlow,
         bool Melted,
+        IReadOnlyList<string> Warnings,
         IReadOnlyList<string> Notes) : TouchSimulation;
 
     /// <summary>It could not be.</summary>
