@@ -26,8 +26,8 @@ quiet job pad "test pad on the CLK track" --pad TP4 --joint wire-landing-pad-six
 quiet job look sound --pad 1,2,3,4,5,6,7,8,9,10,11,13,14,15,16,S1
 quiet job look missing --pad 12 --note "pulled off with the old jack"
 quiet job look loose --pad S2 --note "edge lifted on the solder side"
-quiet job prior touched --note "flux residue of the first attempt"
-quiet job prior scorched --pad S2 --note "brown ring"
+quiet job prior sound --note "no residue, no discolouration"
+quiet job prior touched --pad S2 --note "flux residue and an uneven fillet from the first attempt"
 
 # The plan, and what the next touch would cost before anything is heated.
 quiet job accept "$here/profiles/requests/pump-controller-jack.toml" --number 2

@@ -37,14 +37,14 @@ internal static class RecordMaking
         }
 
         IReadOnlyList<PadAccount> pads = workshop.Accounts(state, known);
-        PadAccount? last = RecordReporting.LastWorked(pads);
-        IReadOnlyList<string> sources = workshop.SourcesFor(last is null ? [] : [last.Contents.Fractions]);
+        PadAccount? most = RecordReporting.MostWorked(pads);
+        IReadOnlyList<string> sources = workshop.SourcesFor(most is null ? [] : [most.Contents.Fractions]);
         return new RecordReport(
             state,
             pads,
             null,
             RecordReporting.Alloys(state, state.Brief.BaseSolder ?? JobWorkshop.UsualSolder, workshop.Melting.Alloys.Find),
-            last is null ? null : RecordReporting.Final(last, workshop.Bench, sources),
+            most is null ? null : RecordReporting.Final(most, workshop.Bench, sources),
             [.. known.Notes, .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n)))],
             sources,
             version,

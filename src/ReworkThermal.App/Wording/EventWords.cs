@@ -39,7 +39,7 @@ internal static class EventWords
             : $", {Visible(touch.Added.Designation)} added";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"touch to {Of(touch.Purpose)} at {Pads([.. touch.Pads.Select(p => p.Pad)], "no pad")}, {touch.Dwell.Seconds:0.#} s, {Tools(touch.Tools)}{added}{Note(touch.Note)}");
+            $"{(touch.Purpose is TouchPurpose.Other ? "touch" : "touch to " + Of(touch.Purpose))} at {Pads([.. touch.Pads.Select(p => p.Pad)], "no pad")}, {touch.Dwell.Seconds:0.#} s, {Tools(touch.Tools)}{added}{Note(touch.Note)}");
     }
 
     internal static string Tools(IEnumerable<ToolSetting> tools) => string.Join(" + ", tools.Select(Of));

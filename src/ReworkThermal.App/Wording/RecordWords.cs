@@ -35,7 +35,7 @@ internal static class RecordWords
 
     internal const string Pins = "pins";
 
-    internal const string FinalPad = "joint of pad";
+    internal const string FinalPad = "joint worked on most";
 
     internal const string FinalSolder = "solder";
 
@@ -65,7 +65,7 @@ internal static class RecordWords
 
     internal static readonly string[] AlloyColumns = ["alloy", "for", ">touches", ">added", ">lead"];
 
-    internal static readonly string[] PadColumns = ["pad", "name", ">touches", ">melts", ">peak °C", ">used", ">range", "band", "governed by", "support", "earlier heat"];
+    internal static readonly string[] PadColumns = ["pad", ">touches", ">melts", ">peak °C", "used (range)", "band", "governed by (support)", "earlier heat"];
 
     internal static readonly string[] Cautions =
     [
@@ -85,13 +85,13 @@ internal static class RecordWords
 
     internal static string Seen(string state, string pads) => $"Seen {state} on arrival: {pads}.";
 
-    internal static string NotLookedAt(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} pads were not looked at before the first heat.");
+    internal static string NotLookedAt(int count) => string.Create(CultureInfo.InvariantCulture, $"Pads that nobody looked at before the first heat: {count}.");
 
     internal static string Voided(string reason) => $" [VOIDED: {reason}]";
 
     internal static string NotJudged(string reason) => $"The pads could not be judged: {reason}";
 
-    internal static string NotTouched(int count) => string.Create(CultureInfo.InvariantCulture, $"{count} pads had no touch in this record; their bars show earlier heat only, as it is assumed or stated.");
+    internal static string NotTouched(int count) => string.Create(CultureInfo.InvariantCulture, $"Pads without a touch in this record: {count}; their bars show earlier heat only, as it is assumed or stated.");
 
     internal static string BudgetAlt(int pads, string worst, string share, string band) => string.Create(
         CultureInfo.InvariantCulture,
@@ -108,6 +108,8 @@ internal static class RecordWords
     internal static string CurveAlt(string solder, string solidus, string liquidus) => $"Liquid share of {solder} against temperature: nothing is liquid below {solidus}, everything from {liquidus} on.";
 
     internal static string At100And140(string at100, string at140) => $"{at100} at 100 °C, {at140} at 140 °C";
+
+    internal static string PadSolder(string pad, string amount, string solder) => $"Pad {pad}: {amount} of {solder} by this record.";
 
     internal static string NotClean(string share) => $"{share} of this joint is still liquid at 140 °C on real cooling: dilution alloy was left behind, and the joint is weak when warm.";
 

@@ -8,7 +8,7 @@ namespace ReworkThermal.Core.Reports;
 /// <param name="Pads">Its pads, judged; empty when they could not be.</param>
 /// <param name="NotJudged">Why the pads could not be judged; null when they were.</param>
 /// <param name="Alloys">Solder on arrival and alloys brought to the board.</param>
-/// <param name="Final">The solder of the joint that was worked on last; null when none is known.</param>
+/// <param name="Final">The solder of the joint that was worked on most; null when none is known.</param>
 /// <param name="Notes">What was assumed, one sentence each.</param>
 /// <param name="Sources">Citations of the data used.</param>
 /// <param name="ProgramVersion">Version of the program.</param>

@@ -44,15 +44,15 @@ public static class RecordReporting
         double? Lead(string designation) => find(designation) is DesignationReading.Accepted accepted ? accepted.Fractions[Element.Pb] : null;
     }
 
-    /// <summary>The joint that was worked on last: of the last refill, or else of the last touch.</summary>
+    /// <summary>The joint that was worked on most; of several, the one touched last.</summary>
     /// <param name="pads">Pads of the job, judged.</param>
     /// <returns>The pad; null when none was touched.</returns>
-    public static PadAccount? LastWorked(IReadOnlyList<PadAccount> pads)
+    public static PadAccount? MostWorked(IReadOnlyList<PadAccount> pads)
     {
         ArgumentNullException.ThrowIfNull(pads);
         return pads
             .Where(p => p.Ledger.Heats.Count > 0)
-            .OrderByDescending(p => p.Ledger.Heats.Any(h => h.Touch.Purpose is TouchPurpose.Refill))
+            .OrderByDescending(p => p.Ledger.Heats.Count)
             .ThenByDescending(p => p.Ledger.Heats.Max(h => h.Number))
             .FirstOrDefault();
     }

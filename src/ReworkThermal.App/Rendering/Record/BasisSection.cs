@@ -19,7 +19,7 @@ internal static class BasisSection
             .. record.Job.Measurements.Select(m => Sentence(EventWords.Of(new JobEvent.MeasurementTaken(m.What)))),
             RecordWords.Program(record.ProgramVersion, record.DataFingerprint),
         ]),
-        .. record.Sources.Count > 0 ? (RecordBlock[])[new RecordBlock.Prose(RecordWords.Sources(record.Sources))] : [],
+        .. record.Sources.Count > 0 ? (RecordBlock[])[new RecordBlock.SmallPrint(RecordWords.Sources(record.Sources))] : [],
     ]);
 
     // What differs from pad to pad stands in the budget of the pad, not in the record.

@@ -8,6 +8,8 @@ namespace ReworkThermal.App.Rendering.Record;
 /// <summary>The joint at the end.</summary>
 internal static class FinalSection
 {
+    private const double AroundK = 40;
+
     /// <summary>Lays out the section.</summary>
     internal static RecordSection Of(RecordReport record)
     {
@@ -37,9 +39,27 @@ internal static class FinalSection
             blocks.Add(new RecordBlock.Warning(RecordWords.NotClean(Numerals.Percent(final.LiquidAt140C.Value))));
         }
 
+        List<string> others = [.. record.Pads
+            .Where(p => p.Steps.Count > 0 && p.Ledger.Pad != final.Pad)
+            .Select(p => RecordWords.PadSolder(p.Ledger.Pad.Value, Numerals.Milligrams(p.Contents.Amount), p.Contents.Fractions.ToString()))];
+        if (others.Count > 0)
+        {
+            blocks.Add(new RecordBlock.Items(others));
+        }
+
         blocks.Add(new RecordBlock.Figure(
-            SvgCanvas.Draw(new MeltCurveView(final.Curve).ToChart()),
+            SvgCanvas.Draw(new MeltCurveView(Near(final)).ToChart()),
             RecordWords.CurveAlt(final.Solder.Fractions.ToString(), Numerals.Celsius(final.Solidus, 0), Numerals.Celsius(final.Liquidus, 0))));
         return new RecordSection(RecordWords.FinalHeading, blocks);
     }
+
+    // The curve where something happens: from below the solidus to above the liquidus.
+    private static MeltCurveReport Near(FinalSolder final) => final.Curve with
+    {
+        Points =
+        [
+            .. final.Curve.Points.Where(p =>
+                p.Temperature.DegreesCelsius >= final.Solidus.DegreesCelsius - AroundK && p.Temperature.DegreesCelsius <= final.Liquidus.DegreesCelsius + AroundK),
+        ],
+    };
 }

@@ -13,6 +13,9 @@ internal static class HeatSection
 {
     private const int MostTraces = 7;
 
+    /// <summary>How long the cooling after a touch is drawn [s].</summary>
+    private const double CoolingShown = 4;
+
     /// <summary>Lays out the section.</summary>
     internal static RecordSection Of(RecordReport record)
     {
@@ -61,16 +64,13 @@ internal static class HeatSection
 
     private static IReadOnlyList<string> Row(PadAccount pad) =>
     [
-        pad.Ledger.Pad.Value,
-        BudgetView.NameOf(pad) ?? string.Empty,
+        pad.Ledger.Pad.Value + (BudgetView.NameOf(pad) is { } name ? $" ({name})" : string.Empty),
         pad.Steps.Count.ToString(CultureInfo.InvariantCulture),
         Numerals.Fixed(pad.Damage.Melts.Central, 0),
         pad.Damage.PeakCelsius is { } peak ? Numerals.Fixed(peak, 0) : JobWords.Unknown,
-        Numerals.Percent(pad.Budget.Share.Central),
-        PlanWords.FromTo(Numerals.Percent(pad.Budget.Share.Low), Numerals.Percent(pad.Budget.Share.High)),
+        PlanWords.Range(Numerals.Percent(pad.Budget.Share.Central), Numerals.Percent(pad.Budget.Share.Low), Numerals.Percent(pad.Budget.Share.High)),
         DamageWords.NameOf(pad.Budget.Band),
-        DamageWords.NameOf(pad.Budget.Governing.Kind),
-        DamageWords.NameOf(pad.Budget.Governing.Support),
+        $"{DamageWords.NameOf(pad.Budget.Governing.Kind)} ({DamageWords.NameOf(pad.Budget.Governing.Support)})",
         BudgetWords.Prior(pad.Prior.Name, pad.PriorIsAssumed),
     ];
 
@@ -89,9 +89,15 @@ internal static class HeatSection
         RecordWords.TracesTitle,
         HeatWords.TimeAxis,
         RecordWords.InterfaceAxis,
-        [.. traced.Select(t => new ChartLine(RecordWords.TraceName(t.Step.Heat.Number, t.Pad.Ledger.Pad.Value), Points(t.Step.Interface!)))],
+        [.. traced.Select(t => new ChartLine(
+            RecordWords.TraceName(t.Step.Heat.Number, t.Pad.Ledger.Pad.Value),
+            Points(t.Step.Interface!, t.Step.Heat.Touch.Dwell.Seconds + CoolingShown)))],
         []);
 
-    private static List<ChartPoint> Points(TemperatureHistory history) =>
-        [.. Enumerable.Range(0, history.Seconds.Length).Select(i => new ChartPoint(history.Seconds[i], history.Celsius[i]))];
+    private static List<ChartPoint> Points(TemperatureHistory history, double until) =>
+    [
+        .. Enumerable.Range(0, history.Seconds.Length)
+            .Where(i => i == 0 || history.Seconds[i] <= until)
+            .Select(i => new ChartPoint(history.Seconds[i], history.Celsius[i])),
+    ];
 }

@@ -10,6 +10,9 @@ internal abstract record RecordBlock
     /// <summary>Running text.</summary>
     internal sealed record Prose(string Text) : RecordBlock;
 
+    /// <summary>Text that must be there but is seldom read.</summary>
+    internal sealed record SmallPrint(string Text) : RecordBlock;
+
     /// <summary>Text that must not be overlooked.</summary>
     internal sealed record Warning(string Text) : RecordBlock;
 

@@ -43,6 +43,9 @@ internal static class RecordHtml
             case RecordBlock.Prose prose:
                 html.Append("<p>").Append(Escaped(prose.Text)).Append("</p>\n");
                 break;
+            case RecordBlock.SmallPrint small:
+                html.Append("<p class=\"small\">").Append(Escaped(small.Text)).Append("</p>\n");
+                break;
             case RecordBlock.Warning warning:
                 html.Append("<p class=\"warning\"><strong>").Append(Escaped(RecordWords.WarningMark)).Append("</strong> ").Append(Escaped(warning.Text)).Append("</p>\n");
                 break;

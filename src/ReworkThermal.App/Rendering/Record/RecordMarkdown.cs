@@ -7,7 +7,10 @@ namespace ReworkThermal.App.Rendering.Record;
 /// <summary>Writes a record as Markdown (CommonMark, with pipe tables); pictures appear as their descriptions.</summary>
 internal static class RecordMarkdown
 {
-    private const string Special = "\\`*_{}[]()#+-!|<>&~^=:";
+    private const string Special = "\\`*_[]#|~";
+
+    // At the beginning of a line these start lists or headings, and so does a number with a point.
+    private const string SpecialFirst = "-+=";
 
     /// <summary>Writes a record.</summary>
     /// <param name="record">The record.</param>
@@ -34,6 +37,9 @@ internal static class RecordMarkdown
         {
             case RecordBlock.Prose prose:
                 text.Append(Escaped(prose.Text)).Append("\n\n");
+                break;
+            case RecordBlock.SmallPrint small:
+                text.Append(Escaped(small.Text)).Append("\n\n");
                 break;
             case RecordBlock.Warning warning:
                 text.Append("**").Append(Escaped(RecordWords.WarningMark)).Append("** ").Append(Escaped(warning.Text)).Append("\n\n");
@@ -66,25 +72,24 @@ internal static class RecordMarkdown
 
     private static void Row(StringBuilder text, IEnumerable<string> cells) => text.Append("| ").AppendJoin(" | ", cells).Append(" |\n");
 
-    // Whatever could mean something to a Markdown or HTML reader is taken by its letter; a digit with a point could start a list.
+    // Whatever could mean something to a Markdown or HTML reader is taken by its letter.
     private static string Escaped(string text)
     {
         string safe = SafeText.OneLine(text);
         StringBuilder escaped = new(safe.Length + 16);
-        foreach (char c in safe)
+        for (int i = 0; i < safe.Length; i++)
         {
-            if (c is '<')
+            char c = safe[i];
+            escaped.Append(c switch
             {
-                escaped.Append("&lt;");
-            }
-            else if (c is '&')
-            {
-                escaped.Append("&amp;");
-            }
-            else
-            {
-                escaped.Append(Special.Contains(c, StringComparison.Ordinal) ? "\\" + c : c.ToString());
-            }
+                '<' => "&lt;",
+                '>' => "&gt;",
+                '&' => "&amp;",
+                _ when Special.Contains(c, StringComparison.Ordinal) => "\\" + c,
+                _ when i == 0 && SpecialFirst.Contains(c, StringComparison.Ordinal) => "\\" + c,
+                _ when i > 0 && (c is '.' or ')') && safe.AsSpan(0, i).IndexOfAnyExceptInRange('0', '9') < 0 => "\\" + c,
+                _ => c.ToString(),
+            });
         }
 
         return escaped.ToString();

@@ -10,14 +10,15 @@ internal static class RecordStyle
         main { max-width: 56rem; margin: 0 auto; padding: 0.75rem; }
         h1 { font-size: 1.5rem; line-height: 1.2; margin: 0.5rem 0; overflow-wrap: anywhere; }
         h2 { font-size: 1.15rem; margin: 1.25rem 0 0.4rem; border-bottom: 2px solid #0072b2; }
-        p, li, td, th { overflow-wrap: anywhere; }
+        p, li { overflow-wrap: anywhere; }
+        td, th { overflow-wrap: break-word; }
         ul { padding-left: 1.2rem; margin: 0.4rem 0; }
         .wide, .plot { overflow-x: auto; }
         table { border-collapse: collapse; font-size: 0.9rem; }
         th, td { text-align: left; vertical-align: top; padding: 0.15rem 0.6rem 0.15rem 0; border-bottom: 1px solid #ddd; }
-        td { min-width: 2rem; }
-        th.figure, td.figure { text-align: right; font-variant-numeric: tabular-nums; }
+        th.figure, td.figure { text-align: right; white-space: nowrap; font-variant-numeric: tabular-nums; }
         .warning { border-left: 6px solid #d55e00; padding: 0.3rem 0.6rem; background: #fff4ec; }
+        .small { font-size: 0.75rem; color: #444; }
         figure { margin: 0.6rem 0; }
         figcaption { font-size: 0.85rem; color: #444; }
         .plot svg { display: block; min-width: 40rem; width: 100%; height: auto; }
@@ -34,6 +35,8 @@ internal static class RecordStyle
           figure, tr, .warning { break-inside: avoid; margin: 1mm 0; }
           figcaption { font-size: 6.4pt; }
           .plot svg { min-width: 0; }
+          td.figure { white-space: normal; }
+          .small { font-size: 5pt; line-height: 1.15; }
           .wide, .plot { overflow: visible; }
         }
 

@@ -90,6 +90,9 @@ internal sealed class RecordView(RecordReport record, IReadOnlyList<string> writ
             case RecordBlock.Prose prose:
                 page.Paragraph(prose.Text);
                 break;
+            case RecordBlock.SmallPrint small:
+                page.Paragraph(small.Text);
+                break;
             case RecordBlock.Warning warning:
                 page.Paragraph(warning.Text, lead: RecordWords.WarningMark + " ");
                 break;

@@ -8,6 +8,8 @@ namespace ReworkThermal.App.Rendering.Record;
 /// <summary>What was done, entry by entry; looks on arrival and single checks have sections of their own.</summary>
 internal static class WorkSection
 {
+    private const char NoBreak = '\u00a0';
+
     /// <summary>Lays out the section.</summary>
     internal static RecordSection Of(RecordReport record)
     {
@@ -22,7 +24,7 @@ internal static class WorkSection
                 rows.Add(
                 [
                     entry.Number.ToString(CultureInfo.InvariantCulture),
-                    JobWords.Time(entry.At),
+                    JobWords.Time(entry.At).Replace(' ', NoBreak),
                     EventWords.Of(entry.What) + (job.Voided.TryGetValue(entry.Number, out VoidedEntry? voided) ? RecordWords.Voided(VisibleText.Of(voided.Reason)) : string.Empty),
                 ]);
             }
