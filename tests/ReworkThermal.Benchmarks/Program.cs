@@ -1,5 +1,11 @@
 using BenchmarkDotNet.Reports;
 using BenchmarkDotNet.Running;
+using ReworkThermal.Benchmarks;
+
+if (args is ["heat-comparison"])
+{
+    return HeatComparison.Print();
+}
 
 // A benchmark that fails to run must not pass unseen in a script.
 List<Summary> summaries = [.. BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args)];

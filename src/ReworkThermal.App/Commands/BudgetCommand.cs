@@ -117,7 +117,7 @@ internal static class BudgetCommand
     }
 
     private static Exposure? LastTouch(PadAccount account, IReadOnlyList<PadAccount> accounts) =>
-        account.Ledger.Heats.LastOrDefault()?.Touch
+        (account.Ledger.Heats is [.., PadHeat last] ? last.Touch : null)
         ?? accounts.SelectMany(a => a.Ledger.Heats).OrderBy(h => h.Touch.StartedAt).ThenBy(h => h.Number).LastOrDefault()?.Touch;
 
     private sealed record Question(PadId? Pad, IReadOnlyList<ToolSetting> Tools, Temperature? Board, Duration? Dwell, Temperature? Now);

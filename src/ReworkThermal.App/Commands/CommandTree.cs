@@ -24,6 +24,8 @@ internal static class CommandTree
         root.Add(CleanCommand.Define(shell, json));
         root.Add(HeatCommand.Define(shell, json));
         root.Add(PlanCommand.Define(shell, json));
+        root.Add(CalibrateCommand.Define(shell, json));
+        root.Add(TriageCommand.Define(shell, json));
         root.Add(JobCommand.Define(shell, options));
         root.Add(TouchCommand.Define(shell, options));
         root.Add(BudgetCommand.Define(shell, options));

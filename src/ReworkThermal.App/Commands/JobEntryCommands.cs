@@ -164,16 +164,16 @@ internal static class JobEntryCommands
     private static AcceptedPlan Accepted(Plan plan) => new(
         plan.Alloy?.Name,
         plan.Alloy is null ? null : plan.Added,
-        plan.First.Setting.Set,
+        plan.First.Setting.Iron is null ? null : plan.First.Setting.Set,
         plan.First.Setting.Preheat?.Board,
-        null,
-        null,
+        plan.First.Setting.Air is null ? null : plan.First.Setting.Set,
+        plan.First.Setting.Air?.Flow,
         plan.First.Dwell,
         plan.First.Stop,
         plan.Passes,
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{(plan.Alloy is null ? "nothing added" : $"{plan.Added.Milligrams:0.#} mg {plan.Alloy.Name}")}, {plan.First.Setting.Iron.Name} tip {plan.First.Setting.Set.DegreesCelsius:0} °C, {(plan.First.Setting.Preheat is { } heat ? $"board {heat.Board.DegreesCelsius:0} °C" : "no preheat")}, hold {plan.First.Dwell.Seconds:0.#} s, stop at {plan.First.Stop.Seconds:0.#} s, {plan.Passes} passes"));
+            $"{(plan.Alloy is null ? "nothing added" : $"{plan.Added.Milligrams:0.#} mg {plan.Alloy.Name}")}, {plan.First.Setting.ToolName} {plan.First.Setting.Set.DegreesCelsius:0} °C, {(plan.First.Setting.Preheat is { } heat ? $"board {heat.Board.DegreesCelsius:0} °C" : "no preheat")}, hold {plan.First.Dwell.Seconds:0.#} s, stop at {plan.First.Stop.Seconds:0.#} s, {plan.Passes} passes"));
 
     private static EventWish OnePad(ParseResult parse, Option<string?> option, Func<PadId, JobEvent> make) =>
         PadNames.Read(parse.GetValue(option), out IReadOnlyList<PadId> named) is { } fault ? new EventWish.Refused(fault)

@@ -3,8 +3,10 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Core.Reports;
 using ReworkThermal.Data;
+using ReworkThermal.Data.Calibrations;
 using ReworkThermal.Data.Requests;
 
 namespace ReworkThermal.App.Commands;
@@ -12,33 +14,78 @@ namespace ReworkThermal.App.Commands;
 /// <summary>The command <c>plan REQUEST.toml</c>: the main job.</summary>
 internal static class PlanCommand
 {
+    private const int LeastSamples = 10;
+
+    private const int MostSamples = 10_000;
+
+    private const int MostPlans = 20;
+
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
         Argument<string> path = new("request") { Description = HelpText.Request };
-        Command command = new("plan", HelpText.Plan) { path };
-        command.SetAction(parse => Front.Show(Answer(shell, parse.GetRequiredValue(path)), parse.GetValue(json), shell));
+        Option<int?> samples = Numbers.WholeOption("--samples", HelpText.Samples(PlanSampler.UsualSamples), 0, MostSamples);
+        Option<int?> why = Numbers.WholeOption("--why", HelpText.Why, 1, MostPlans);
+        Option<int[]> compare = new("--compare") { Description = HelpText.Compare, Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true, HelpName = "numbers" };
+        Option<string?> folder = CalibrateCommand.FolderOption();
+        Command command = new("plan", HelpText.Plan) { path, samples, why, compare, folder };
+        command.SetAction(parse =>
+        {
+            PlanWish wish = new(parse.GetRequiredValue(path), parse.GetValue(samples) ?? PlanSampler.UsualSamples, parse.GetValue(why), parse.GetValue(compare) ?? []);
+            return Front.Show(Answer(shell, wish, CalibrateCommand.FolderOf(parse.GetValue(folder))), parse.GetValue(json), shell);
+        });
         return command;
     }
 
-    private static Reply Answer(Shell shell, string path)
+    private static Reply Answer(Shell shell, PlanWish wish, CalibrationFolder calibrations)
     {
-        Workshop workshop = Workshop.Load(shell.Data);
-        PlanRequest request = PlanRequestFile.Read(path, workshop);
-        if (request.Site.Joint is not ThroughJoint)
+        if (wish.Samples is > 0 and < LeastSamples)
         {
-            return new Reply.Unusable(Refusals.InFile(path, Refusals.PlanNeedsThrough(request.JointName)));
+            return new Reply.Misused(Refusals.TooFewSamples(LeastSamples));
         }
 
+        Workshop workshop = Workshop.Load(shell.Data);
+        PlanRequest request = PlanRequestFile.Read(wish.Path, workshop);
+        if (request.Site.Joint is not ThroughJoint)
+        {
+            return new Reply.Unusable(Refusals.InFile(wish.Path, Refusals.PlanNeedsThrough(request.JointName)));
+        }
+
+        request = request with { Calibration = calibrations.Find(request.BoardName)?.Learned };
         MeltingShelf shelf = new(shell.Data);
+        PlanOutcome outcome = Outcome(shell, workshop, shelf, request, wish.Samples);
+        PlanReport report = PlanReporting.Of(request, outcome, SourcesFor(shell, shelf, request, outcome));
+        if (outcome is not PlanOutcome.Planned planned)
+        {
+            return new Reply.AnsweredNo(new PlanView(report));
+        }
+
+        int[] asked = wish.Why is { } one ? [one, .. wish.Compare] : wish.Compare;
+        return asked.FirstOrDefault(n => n < 1 || n > planned.Plans.Count) is var missing and not 0
+            ? new Reply.Misused(Refusals.NoSuchPlan(missing, planned.Plans.Count))
+            : new Reply.Answered(wish switch
+            {
+                { Why: { } number } => new PlanWhyView(report, number, PlanReasons.Of(request, planned.Plans[number - 1])),
+                { Compare: [int first, int second] } => new PlanCompareView(report, first, second),
+                _ => new PlanView(report),
+            });
+    }
+
+    private static PlanOutcome Outcome(Shell shell, Workshop workshop, MeltingShelf shelf, PlanRequest request, int samples)
+    {
         PlanOutcome outcome;
         using (ProgressLine progress = new(shell))
         {
             outcome = new PlanSearch(shelf.Engine, shelf.Alloys.Properties, workshop.Limits).Search(request, progress, shell.Cancellation);
         }
 
-        PlanView view = new(PlanReporting.Of(request, outcome, SourcesFor(shell, shelf, request, outcome)));
-        return outcome is PlanOutcome.Planned ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
+        if (samples == 0)
+        {
+            return outcome;
+        }
+
+        using ProgressLine sampling = new(shell);
+        return new PlanSampler(shelf.Engine, shelf.Alloys.Properties, workshop.Limits).Sampled(request, outcome, samples, sampling, shell.Cancellation);
     }
 
     private static IReadOnlyList<string> SourcesFor(Shell shell, MeltingShelf shelf, PlanRequest request, PlanOutcome outcome)

@@ -174,7 +174,7 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
     private static List<PadCost> Costs(JobWorkshop workshop, JobSite.Known known, JobState before, JobState after, Exposure touch) =>
         [.. touch.Pads.Select(p => new PadCost(workshop.Account(before, p.Pad, known).Budget, workshop.Account(after, p.Pad, known)))];
 
-    private string? UnreadableAlloy(Exposure touch, JobWorkshop workshop)
+    private static string? UnreadableAlloy(Exposure touch, JobWorkshop workshop)
     {
         foreach ((string option, string? text) in ((string, string?)[])[("--added", touch.Added?.Designation), ("--mix", touch.Mix)])
         {

@@ -14,6 +14,8 @@ internal static class Numerals
 
     internal static string Seconds(Duration duration) => Fixed(duration.Seconds, 1) + " s";
 
+    internal static string LitresPerMinute(VolumeFlow flow) => Fixed(flow.LitersPerMinute, 0) + " L/min";
+
     internal static string Milligrams(Mass mass) => Fixed(mass.Milligrams, mass.Milligrams < 10 ? 1 : 0) + " mg";
 
     internal static string Millimetres(Length length) => Fixed(length.Millimeters, length.Millimeters < 10 ? 1 : 0) + " mm";

@@ -21,17 +21,18 @@ internal static class PlanJson
         json.Number("uncertainty_k", plan.Uncertainty.Kelvins, 2);
         json.Number("iron_set_c", plan.First.IronSetting?.DegreesCelsius, 0);
         json.Number("preheat_c", plan.First.Preheater is null ? null : plan.First.Board.DegreesCelsius, 1);
-        json.WriteNull("air_set_c");
-        json.WriteNull("air_flow_lpm");
+        json.Number("air_set_c", plan.First.Air?.Setting.DegreesCelsius, 0);
+        json.Number("air_flow_lpm", plan.First.Air?.Flow.LitersPerMinute, 1);
         json.Number("dwell_s", plan.First.Dwell.Seconds, 2);
         json.Number("stop_s", plan.First.Stop.Seconds, 2);
         json.WriteNumber("passes", plan.Passes);
         json.Number("budget_share", plan.BudgetShare.Central, 6);
         json.Text("binding_limit", plan.BindingLimit);
         json.Number("time_to_flow_s", plan.First.TimeToFlow.Seconds, 3);
-        json.Number("time_to_flow_p10_s", plan.TimeToFlowSpread?.P10.Seconds, 3);
-        json.Number("time_to_flow_p50_s", plan.TimeToFlowSpread?.P50.Seconds, 3);
-        json.Number("time_to_flow_p90_s", plan.TimeToFlowSpread?.P90.Seconds, 3);
+        json.Number("time_to_flow_p10_s", plan.TimeToFlowSpread?.P10?.Seconds, 3);
+        json.Number("time_to_flow_p50_s", plan.TimeToFlowSpread?.P50?.Seconds, 3);
+        json.Number("time_to_flow_p90_s", plan.TimeToFlowSpread?.P90?.Seconds, 3);
+        WriteSampling(json, plan.TimeToFlowSpread);
         WriteTouch(json, "first_pass", plan.First);
         WriteTouch(json, "refit", plan.Refit);
         WriteFinal(json, plan.Final);
@@ -42,11 +43,44 @@ internal static class PlanJson
         json.Sentences("cautions", plan.Cautions);
     }
 
+    private static void WriteSampling(Utf8JsonWriter json, TimeSpread? spread)
+    {
+        if (spread is null)
+        {
+            json.WriteNull("sampling");
+            return;
+        }
+
+        json.WriteStartObject("sampling");
+        json.WriteNumber("benches", spread.Samples);
+        json.Number("followed_s", spread.Followed.Seconds, 2);
+        json.WriteNumber("finished_before_stop", spread.FinishedInTime);
+        json.WriteNumber("pad_over_limit", spread.PadTooHot);
+        json.Number("explained_share", spread.Explained, 4);
+        json.WriteStartArray("influences");
+        foreach (InfluenceLine influence in spread.Influences)
+        {
+            json.WriteStartObject();
+            json.Text("input", influence.Input);
+            json.Number("share", influence.Share, 4);
+            json.Text("source", influence.Source);
+            json.Text("how_to_learn", influence.HowToLearn);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
     private static void WriteTouch(Utf8JsonWriter json, string name, TouchLine touch)
     {
         json.WriteStartObject(name);
         json.Text("iron", touch.Iron);
         json.Number("iron_set_c", touch.IronSetting?.DegreesCelsius, 0);
+        json.Text("nozzle", touch.Air?.Nozzle);
+        json.Number("air_set_c", touch.Air?.Setting.DegreesCelsius, 0);
+        json.Number("air_flow_lpm", touch.Air?.Flow.LitersPerMinute, 1);
+        json.Number("air_distance_mm", touch.Air?.Distance.Millimeters, 1);
         json.Text("preheater", touch.Preheater);
         json.Number("board_c", touch.Board.DegreesCelsius, 1);
         json.Number("time_to_flow_s", touch.TimeToFlow.Seconds, 3);

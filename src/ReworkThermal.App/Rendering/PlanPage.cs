@@ -2,6 +2,7 @@ using System.Globalization;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Reports;
+using UnitsNet;
 
 namespace ReworkThermal.App.Rendering;
 
@@ -29,7 +30,7 @@ internal static class PlanPage
         ];
         if (plan.TimeToFlowSpread is { } spread)
         {
-            rows.Insert(3, [PlanWords.TimeToFlow, PlanWords.Sampled(Numerals.Seconds(spread.P50), Numerals.Seconds(spread.P10), Numerals.Seconds(spread.P90))]);
+            rows.AddRange(Sampled(spread));
         }
 
         page.Table(["", ""], rows);
@@ -58,11 +59,16 @@ internal static class PlanPage
 
     private static IEnumerable<IReadOnlyList<string>> Touch(string name, TouchLine touch)
     {
-        string iron = touch is { Iron: { } tip, IronSetting: { } set } ? PlanWords.IronAt(tip, Numerals.Celsius(set, 0)) : PlanWords.NotUsed;
+        string tool = touch switch
+        {
+            { Iron: { } tip, IronSetting: { } set } => PlanWords.IronAt(tip, Numerals.Celsius(set, 0)),
+            { Air: { } air } => PlanWords.AirAt(air.Nozzle, Numerals.Celsius(air.Setting, 0), Numerals.LitresPerMinute(air.Flow), Numerals.Millimetres(air.Distance)),
+            _ => PlanWords.NotUsed,
+        };
         string heat = touch.Preheater is { } preheater
             ? PlanWords.PreheatAt(preheater, Numerals.Celsius(touch.Board, 0))
             : PlanWords.NoPreheat;
-        yield return [name, PlanWords.Tools(iron, heat)];
+        yield return [name, PlanWords.Tools(tool, heat)];
         yield return
         [
             string.Empty,
@@ -70,6 +76,23 @@ internal static class PlanPage
         ];
         yield return [string.Empty, PlanWords.PadPeak(Numerals.Celsius(touch.PadPeak, 0))];
     }
+
+    private static IEnumerable<IReadOnlyList<string>> Sampled(TimeSpread spread)
+    {
+        yield return [PlanWords.TimeToFlow, PlanWords.Sampled(TimeOf(spread.P50, spread), TimeOf(spread.P10, spread), TimeOf(spread.P90, spread))];
+        yield return [string.Empty, PlanWords.Finished(spread.FinishedInTime, spread.Samples)];
+        if (spread.PadTooHot > 0)
+        {
+            yield return [string.Empty, PlanWords.PadTooHot(spread.PadTooHot, spread.Samples)];
+        }
+
+        foreach (InfluenceLine influence in spread.Influences.Take(2))
+        {
+            yield return [string.Empty, PlanWords.Influence(influence.HowToLearn, influence.Input, Numerals.Percent(influence.Share))];
+        }
+    }
+
+    private static string TimeOf(Duration? time, TimeSpread spread) => time is { } known ? Numerals.Seconds(known) : PlanWords.Over(Numerals.Seconds(spread.Followed));
 
     private static string FinalOf(FinalJointLine final) => PlanWords.FinalIs(
         final.Composition.ToString(),

@@ -35,6 +35,28 @@ internal static class PlanWords
 
     internal const string BindingLimit = "held back by";
 
+    internal const string Kind = "kind";
+
+    internal const string Tool = "tool";
+
+    internal const string Board = "board";
+
+    internal const string Dwell = "hold for";
+
+    internal const string Stop = "stop at";
+
+    internal const string PadAt = "pad at the end of the dwell";
+
+    internal const string RefitPad = "pad at the refit";
+
+    internal const string FinalSolidus = "solidus of the final joint";
+
+    internal const string FinalEnd = "its last liquid";
+
+    internal const string NotSampled = "not sampled";
+
+    internal const string Same = "same";
+
     internal static readonly string[] OverviewColumns =
         ["", "kind", "add", ">mass", ">iron", ">board", ">dwell", ">stop at", ">passes", ">budget used"];
 
@@ -75,7 +97,33 @@ internal static class PlanWords
     internal static string FinalIs(string composition, string solidus, string end, string liquid, bool clean) =>
         $"{composition}: solidus {solidus}, last liquid at {end}, {liquid} liquid at 100 °C" + (clean ? string.Empty : "; NOT clean enough");
 
-    internal static string Sampled(string middle, string early, string late) => $"{middle}; one run in ten under {early}, nine in ten under {late}";
+    internal static string AirAt(string nozzle, string setting, string flow, string distance) => $"{nozzle} at {setting}, {flow}, {distance} away";
+
+    internal static string Sampled(string middle, string early, string late) => $"{middle} on the middle bench; one bench in ten under {early}, nine in ten under {late}";
+
+    internal static string Finished(int finished, int samples) =>
+        string.Create(CultureInfo.InvariantCulture, $"done before the stop on {finished} of {samples} sampled benches");
+
+    internal static string PadTooHot(int hot, int samples) =>
+        string.Create(CultureInfo.InvariantCulture, $"pad over its limit on {hot} of {samples}");
+
+    internal static string Influence(string advice, string input, string share) => $"{advice}: {input} explains {share} of the spread";
+
+    internal static string Over(string time) => $"(over {time})";
+
+    internal const string Sampling = "sampling";
+
+    internal static string WhyHeading(string step) => $"Why: {step}";
+
+    internal static string RestsOn(string what) => $"rests on {what}";
+
+    internal static string[] CompareColumns(int first, int second) =>
+        ["", string.Create(CultureInfo.InvariantCulture, $"plan {first}"), string.Create(CultureInfo.InvariantCulture, $"plan {second}"), ""];
+
+    internal static string CompareReason(int number, string budget, string limit) =>
+        string.Create(CultureInfo.InvariantCulture, $"plan {number}: {budget}; held back by {limit}");
+
+    internal static string OnlyWith(int number) => string.Create(CultureInfo.InvariantCulture, $"Cautions of plan {number} only");
 
     internal static string FromTo(string low, string high) => $"{low} to {high}";
 

@@ -50,4 +50,12 @@ internal static class Refusals
     internal static string OutOfLimits(string option, double value, double least, double most, string unit) => string.Create(
         CultureInfo.InvariantCulture,
         $"{option} must lie between {least:0.###} and {most:0.###}{(unit.Length > 0 ? " " + unit : string.Empty)}; got {value:0.######}.");
+
+    internal static string TooFewSamples(int least) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"--samples must be 0, or {least} or more: fewer benches give no spread");
+
+    internal static string NoSuchPlan(int number, int count) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"there is no plan {number}: the answer has plans 1 to {count}.");
 }

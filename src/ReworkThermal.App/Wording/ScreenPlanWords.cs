@@ -100,7 +100,7 @@ internal static class ScreenPlanWords
 
     internal static string Summary(PlanLine line) => $"{line.Kind}: {Added(line)}; {Tools(line.First)}; {Times(line)}";
 
-    private static string Spread(TimeSpread? spread) => spread is null
-        ? string.Empty
-        : string.Create(CultureInfo.InvariantCulture, $" ({spread.P10.Seconds:0.0} to {spread.P90.Seconds:0.0})");
+    private static string Spread(TimeSpread? spread) => spread is { P10: { } early }
+        ? string.Create(CultureInfo.InvariantCulture, $" ({early.Seconds:0.0} to {(spread.P90 is { } late ? late.Seconds.ToString("0.0", CultureInfo.InvariantCulture) : $"over {spread.Followed.Seconds:0}")})")
+        : string.Empty;
 }

@@ -20,7 +20,7 @@ public sealed record JointSite
         joint.Check();
         if (joint.Connections.Count != board.StackUp.Copper.Count)
         {
-            throw new ImpossibleGeometryException("connections", string.Create(
+            throw new ImpossibleGeometryException("connection", string.Create(
                 CultureInfo.InvariantCulture,
                 $"lists {joint.Connections.Count} layer(s), but the board '{board.Name}' has {board.StackUp.Copper.Count} copper layer(s); give one connection per copper layer, top to bottom"));
         }

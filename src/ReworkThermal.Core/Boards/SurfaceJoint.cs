@@ -88,7 +88,7 @@ public sealed record SurfaceJoint : Joint
 
         if (Connections.Count > 0 && Connections[0] is PlaneConnection.Isolated isolated && isolated.Antipad <= PadEquivalentDiameter)
         {
-            throw new ImpossibleGeometryException("connections", "on layer 1 the pad overlaps its antipad; the antipad must be wider than the pad");
+            throw new ImpossibleGeometryException("connection", "on layer 1 the pad overlaps its antipad; the antipad must be wider than the pad");
         }
     }
 }

@@ -93,7 +93,7 @@ public sealed record ThroughJoint : Joint
             {
                 string what = i == 0 || i == Connections.Count - 1 ? "pad" : "barrel";
                 throw new ImpossibleGeometryException(
-                    "connections",
+                    "connection",
                     $"on layer {i + 1} the {what} of {Dimension.Millimetres(inside)} overlaps its antipad of {Dimension.Millimetres(isolated.Antipad)}; the antipad must be wider");
             }
         }

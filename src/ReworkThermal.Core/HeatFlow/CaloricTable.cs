@@ -35,6 +35,9 @@ internal sealed class CaloricTable
         }
     }
 
+    /// <summary>Enthalpy at the end of the first piece [J/m3].</summary>
+    internal double FirstKink => _enthalpy[1];
+
     /// <summary>Least slope dH/dT of all pieces [J/m3K]: bounds a temperature by an enthalpy.</summary>
     internal double LeastSlope
     {

@@ -190,7 +190,7 @@ internal sealed class ConductionNetwork
         target[Lead + a] = 1 / ((geometryA / ka) + (geometryB / kb) + contact);
         if (first.Melts || second.Melts)
         {
-            _phase.AddFace(new PhaseFace(target, Lead + a, a, b, geometryA, geometryB, contact, ka, kb));
+            _phase.AddFace(target, Lead + a, (a, geometryA, ka), (b, geometryB, kb), contact);
         }
     }
 }

@@ -51,7 +51,4 @@ internal sealed class HeatLedger
 
         StoredJ = heldJ - _atStart;
     }
-
-    /// <summary>Books heat that a tool brought along when it was put on [J].</summary>
-    internal void Rebase(double addedJ) => _atStart += addedJ;
 }

@@ -19,7 +19,7 @@ public static class HeatSolver
     {
         ArgumentNullException.ThrowIfNull(problem);
         settings ??= new SolverSettings();
-        return Solve(problem, settings, PosedCompiler.Compile(problem, settings), cancellation);
+        return March(problem, settings, PosedCompiler.Compile(problem, settings), cancellation);
     }
 
     /// <summary>Solves a joint on its board with what the tools do to it.</summary>
@@ -44,8 +44,7 @@ public static class HeatSolver
         return doubled is HeatOutcome.Completed fine ? new HeatOutcome.Completed(MeshError.Stated(coarse.Run, fine.Run)) : doubled;
     }
 
-    /// <summary>Solves with a system that the caller made, for example with a source.</summary>
-    internal static HeatOutcome Solve(PosedProblem problem, SolverSettings settings, ThermalSystem system, CancellationToken cancellation)
+    private static HeatOutcome March(PosedProblem problem, SolverSettings settings, ThermalSystem system, CancellationToken cancellation)
     {
         List<Probe> probes = [.. problem.Probes.Select(p => new Probe.Point(p.Name, p.Radius.Meters, p.Height.Meters))];
         RunRecorder recorder = new(system, probes, SolderWatch.OfMelting(system.Grid));

@@ -6,44 +6,32 @@ namespace ReworkThermal.Core.HeatFlow;
 /// Solves one implicit stage: find enthalpies H with H - a F(H) = B, by Newton's method with enthalpies as unknowns.
 /// </summary>
 /// <remarks>
-/// The matrix C/a + K is symmetric positive definite. It is factored afresh only when the step, the boundary conditions or a
-/// melting slope changed, and then only its tail (the joint) unless the step changed. Linear cells are exact after one solve. Lumped
-/// bodies border the band and are eliminated by their Schur complement. The residual over the heat capacity bounds the error in
-/// temperature, because the matrix is an M-matrix with row sums of at least C/a; no extra solve is needed to stop.
+/// Linear cells are exact after one solve. The residual over the heat capacity bounds the error in temperature, because the matrix
+/// C/a + K is an M-matrix with row sums of at least C/a; no extra solve is needed to stop.
 /// </remarks>
 internal sealed class ImplicitSolver
 {
     private const int MostRounds = 40;
-    private const double SlopeChange = 0.05;
 
     private readonly ThermalSystem _system;
-    private readonly BandedCholesky _matrix;
-    private readonly double[] _correction;
-    private readonly double[] _bodyCorrection;
-    private readonly double[][] _border;
-    private readonly double[][] _reduced;
-    private readonly double[,] _schur;
-    private readonly double[] _heat;
-    private readonly double[] _factoredHeat;
-    private readonly double[] _diagonal;
-    private double _factoredStep = double.NaN;
-    private bool _boundariesChanged = true;
+    private readonly StageMatrix _matrix;
+    private readonly double[] _inverseLeastHeat;
+    private readonly int _cells;
 
     internal ImplicitSolver(ThermalSystem system)
     {
         _system = system;
-        _matrix = system.Matrix;
-        int bodies = system.Bodies.Length;
-        _correction = new double[_matrix.VectorLength];
-        _bodyCorrection = new double[bodies];
-        _border = [.. system.Bodies.Select(_ => new double[_matrix.VectorLength])];
-        _reduced = [.. system.Bodies.Select(_ => new double[_matrix.VectorLength])];
-        _schur = new double[bodies, bodies];
-        _heat = new double[system.Grid.Count];
-        _factoredHeat = new double[system.Network.Phase.Count];
-        _diagonal = new double[system.Grid.Count];
-        Rates = new double[_matrix.VectorLength];
-        BodyRates = new double[bodies];
+        _matrix = new StageMatrix(system);
+        _cells = system.Grid.Count;
+        int length = system.Matrix.VectorLength;
+        _inverseLeastHeat = new double[length];
+        for (int p = 0; p < _cells; p++)
+        {
+            _inverseLeastHeat[p] = 1 / system.Network.LeastHeat[p];
+        }
+
+        Rates = new double[length];
+        BodyRates = new double[system.Bodies.Length];
         ChannelWatts = new double[16];
     }
 
@@ -56,17 +44,14 @@ internal sealed class ImplicitSolver
     /// <summary>Heat flows from outside by channel at the solution [W].</summary>
     internal double[] ChannelWatts { get; }
 
-    /// <summary>Number of whole factorisations so far.</summary>
-    internal int WholeFactorisations { get; private set; }
-
-    /// <summary>Number of tail factorisations so far.</summary>
-    internal int TailFactorisations { get; private set; }
+    /// <summary>Number of factorisations so far, whole and of the tail.</summary>
+    internal int Factorisations => _matrix.Factorisations;
 
     /// <summary>Number of solves so far.</summary>
-    internal int Solves { get; private set; }
+    internal int Solves => _matrix.Solves;
 
     /// <summary>Tells that boundary conditions, contacts or links changed.</summary>
-    internal void BoundariesChanged() => _boundariesChanged = true;
+    internal void BoundariesChanged() => _matrix.BoundariesChanged();
 
     /// <summary>Solves a stage.</summary>
     /// <param name="a">Implicit weight times step [s].</param>
@@ -94,18 +79,13 @@ internal sealed class ImplicitSolver
                 return false;
             }
 
-            Prepare(a, seconds, bodyK, round > 1 && miss > 0.2 * last, round > 10);
+            _matrix.Prepare(a, seconds, bodyK, round > 1 && miss > 0.2 * last, round > 10);
             last = miss;
-            SolveBordered();
-            Span<double> heat = _heat;
-            for (int p = 0; p < heat.Length; p++)
-            {
-                enthalpy[p] += heat[p] * _correction[p];
-            }
-
+            _matrix.Solve();
+            Dense.AddProduct(_matrix.Heat, _matrix.Correction, enthalpy, _cells);
             for (int b = 0; b < bodyK.Length; b++)
             {
-                bodyK[b] += _bodyCorrection[b];
+                bodyK[b] += _matrix.BodyCorrection[b];
             }
         }
 
@@ -121,23 +101,23 @@ internal sealed class ImplicitSolver
         for (int round = 0; round < MostRounds; round++)
         {
             _system.EvaluateAtTemperatures(seconds, bodyK, Rates, BodyRates, ChannelWatts);
-            Rates.AsSpan().CopyTo(_correction);
-            BodyRates.AsSpan().CopyTo(_bodyCorrection);
+            Rates.AsSpan().CopyTo(_matrix.Correction);
+            BodyRates.AsSpan().CopyTo(_matrix.BodyCorrection);
             BoundariesChanged();
-            Prepare(never, seconds, bodyK, true, false);
-            SolveBordered();
+            _matrix.Prepare(never, seconds, bodyK, true, false);
+            _matrix.Solve();
             double largest = 0;
             Span<double> kelvin = _system.Network.TemperatureK.AsSpan(_system.Network.Lead, _system.Grid.Count);
             for (int p = 0; p < kelvin.Length; p++)
             {
-                kelvin[p] += _correction[p];
-                largest = Math.Max(largest, Math.Abs(_correction[p]));
+                kelvin[p] += _matrix.Correction[p];
+                largest = Math.Max(largest, Math.Abs(_matrix.Correction[p]));
             }
 
             for (int b = 0; b < bodyK.Length; b++)
             {
-                bodyK[b] += _bodyCorrection[b];
-                largest = Math.Max(largest, Math.Abs(_bodyCorrection[b]));
+                bodyK[b] += _matrix.BodyCorrection[b];
+                largest = Math.Max(largest, Math.Abs(_matrix.BodyCorrection[b]));
             }
 
             _system.Network.EnthalpiesAt(enthalpy);
@@ -154,232 +134,21 @@ internal sealed class ImplicitSolver
     }
 
     /// <summary>Solves (C/a + K) x = vector with the last factor, without bodies; for filtering error estimates.</summary>
-    internal void Filter(double[] vector) => _matrix.Solve(vector);
+    internal void Filter(double[] vector) => _matrix.Filter(vector);
 
     // Right-hand side of the correction, and the residual as a temperature.
     private double Residual(double a, double[] known, double[] bodyKnown, double[] enthalpy, double[] bodyK)
     {
         double inverse = 1 / a;
-        double largest = 0;
-        double[] least = _system.Network.LeastHeat;
-        Span<double> correction = _correction.AsSpan(0, _heat.Length);
-        for (int p = 0; p < correction.Length; p++)
-        {
-            double miss = ((known[p] - enthalpy[p]) * inverse) + Rates[p];
-            correction[p] = miss;
-            largest = Math.Max(largest, Math.Abs(miss) / least[p]);
-        }
-
+        double largest = Dense.Residual(known, enthalpy, inverse, Rates, _inverseLeastHeat, _matrix.Correction, _cells);
         for (int b = 0; b < bodyK.Length; b++)
         {
             double heat = _system.Bodies[b].HeatCapacity;
             double miss = ((bodyKnown[b] - (heat * bodyK[b])) * inverse) + BodyRates[b];
-            _bodyCorrection[b] = miss;
+            _matrix.BodyCorrection[b] = miss;
             largest = Math.Max(largest, Math.Abs(miss) / heat);
         }
 
         return largest * a;
-    }
-
-    private void Prepare(double a, double seconds, double[] bodyK, bool slow, bool stubborn)
-    {
-        PhaseCells phase = _system.Network.Phase;
-        bool whole = a != _factoredStep || _boundariesChanged;
-        bool tail = false;
-        for (int s = 0; s < phase.Count; s++)
-        {
-            bool changed = Math.Abs(phase.Heat[s] - _factoredHeat[s]) > SlopeChange * _factoredHeat[s];
-            whole |= changed && slow && !phase.Melts(s);
-            tail |= changed && phase.Melts(s);
-        }
-
-        if (whole || tail || (slow && phase.Count > 0))
-        {
-            AssembleDiagonal(a, whole, stubborn);
-            int from = whole ? 0 : _matrix.TailStart;
-            AssembleColumns(from);
-            if (whole)
-            {
-                _matrix.Factor();
-                WholeFactorisations++;
-                _factoredStep = a;
-                _boundariesChanged = false;
-            }
-            else
-            {
-                _matrix.FactorTail();
-                TailFactorisations++;
-            }
-
-            ReduceBorder();
-        }
-
-        AssembleSchur(a, seconds, bodyK);
-    }
-
-    private void AssembleDiagonal(double a, bool whole, bool stubborn)
-    {
-        ConductionNetwork network = _system.Network;
-        PhaseCells phase = network.Phase;
-        if (whole)
-        {
-            network.LeastHeat.AsSpan(0, _heat.Length).CopyTo(_heat);
-        }
-
-        for (int s = 0; s < phase.Count; s++)
-        {
-            if (whole || phase.Cells[s] >= _matrix.TailStart)
-            {
-                // When Newton's method keeps jumping over a kink, the smaller slope converges for certain, if slowly.
-                _factoredHeat[s] = stubborn ? Math.Min(_factoredHeat[s], phase.Heat[s]) : phase.Heat[s];
-                _heat[phase.Cells[s]] = _factoredHeat[s];
-            }
-        }
-
-        int lead = network.Lead;
-        int step = _system.Grid.Minor;
-        double inverse = 1 / a;
-        double[] near = network.MinorConductance;
-        double[] far = network.MajorConductance;
-        for (int p = 0; p < _diagonal.Length; p++)
-        {
-            int at = lead + p;
-            _diagonal[p] = (_heat[p] * inverse) + near[at] + near[at - 1] + far[at] + far[at - step];
-        }
-
-        SurfaceSet surfaces = _system.Surfaces;
-        for (int s = 0; s < surfaces.Cells.Length; s++)
-        {
-            _diagonal[surfaces.Cells[s]] += surfaces.Slope[s];
-        }
-
-        foreach ((int _, int cell, double conductance) in _system.CellLinks)
-        {
-            _diagonal[cell] += conductance;
-        }
-
-        // Empty cells stand alone with the heat capacity 1; keep their pivot away from zero in a steady solve.
-        for (int p = 0; p < _diagonal.Length; p++)
-        {
-            if (_system.Grid.MaterialAt(p) is null)
-            {
-                _diagonal[p] = 1;
-            }
-        }
-    }
-
-    private void AssembleColumns(int from)
-    {
-        int lead = _system.Network.Lead;
-        double[] near = _system.Network.MinorConductance;
-        double[] far = _system.Network.MajorConductance;
-        for (int p = from; p < _diagonal.Length; p++)
-        {
-            _matrix.SetColumn(p, _diagonal[p], -near[lead + p], -far[lead + p]);
-        }
-    }
-
-    private void ReduceBorder()
-    {
-        foreach (double[] border in _border)
-        {
-            border.AsSpan().Clear();
-        }
-
-        foreach ((int body, int cell, double conductance) in _system.CellLinks)
-        {
-            _border[body][cell] -= conductance;
-        }
-
-        SurfaceSet surfaces = _system.Surfaces;
-        for (int s = 0; _system.ToolFace >= 0 && s < surfaces.Cells.Length; s++)
-        {
-            if (surfaces.ToolFilm[s] > 0)
-            {
-                _border[_system.ToolFace][surfaces.Cells[s]] -= surfaces.Conductance[s] * surfaces.ToolFilm[s] / surfaces.Stiffness[s];
-            }
-        }
-
-        for (int b = 0; b < _border.Length; b++)
-        {
-            _border[b].AsSpan().CopyTo(_reduced[b]);
-            int first = Array.FindIndex(_border[b], v => v != 0);
-            if (first >= 0)
-            {
-                _matrix.Forward(_reduced[b], first);
-            }
-        }
-    }
-
-    private void AssembleSchur(double a, double seconds, double[] bodyK)
-    {
-        int bodies = _border.Length;
-        for (int b = 0; b < bodies; b++)
-        {
-            for (int c = 0; c <= b; c++)
-            {
-                double dot = 0;
-                for (int p = 0; p < _heat.Length; p++)
-                {
-                    dot += _reduced[b][p] * _reduced[c][p];
-                }
-
-                _schur[b, c] = -dot;
-            }
-
-            LumpedBody body = _system.Bodies[b];
-            _schur[b, b] += (body.HeatCapacity / a) - body.Outside(seconds, bodyK[b]).Slope;
-        }
-
-        foreach ((int body, int _, double conductance) in _system.CellLinks)
-        {
-            _schur[body, body] += conductance;
-        }
-
-        foreach ((int first, int second, double conductance) in _system.BodyLinks)
-        {
-            _schur[first, first] += conductance;
-            _schur[second, second] += conductance;
-            _schur[Math.Max(first, second), Math.Min(first, second)] -= conductance;
-        }
-
-        SurfaceSet surfaces = _system.Surfaces;
-        for (int s = 0; _system.ToolFace >= 0 && s < surfaces.Cells.Length; s++)
-        {
-            double film = surfaces.ToolFilm[s];
-            if (film > 0)
-            {
-                _schur[_system.ToolFace, _system.ToolFace] += film * (1 - (film / surfaces.Stiffness[s]));
-            }
-        }
-    }
-
-    private void SolveBordered()
-    {
-        Solves++;
-        _matrix.Forward(_correction, 0);
-        int bodies = _border.Length;
-        for (int b = 0; b < bodies; b++)
-        {
-            double dot = 0;
-            for (int p = _matrix.TailStart; p < _heat.Length; p++)
-            {
-                dot += _reduced[b][p] * _correction[p];
-            }
-
-            _bodyCorrection[b] -= dot;
-        }
-
-        SmallSystem.SolveSymmetric(_schur, _bodyCorrection);
-        for (int b = 0; b < bodies; b++)
-        {
-            double weight = _bodyCorrection[b];
-            for (int p = _matrix.TailStart; p < _heat.Length; p++)
-            {
-                _correction[p] -= weight * _reduced[b][p];
-            }
-        }
-
-        _matrix.Backward(_correction, 0);
     }
 }

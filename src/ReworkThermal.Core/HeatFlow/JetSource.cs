@@ -37,6 +37,15 @@ public sealed record JetSource
     /// <summary>Distance up to which the jet acts.</summary>
     public Length Reach => Length.FromMeters(_radiiM[^1]);
 
+    /// <summary>The same jet with every coefficient scaled, for a bench whose jet is known to be stronger or weaker.</summary>
+    /// <param name="factor">Above zero.</param>
+    /// <returns>The scaled jet.</returns>
+    public JetSource WithCoefficientsScaled(double factor) => new(
+        Name,
+        Gas,
+        [.. _radiiM.Select(r => Length.FromMeters(r))],
+        [.. _coefficients.Select(c => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(c * factor))]);
+
     /// <summary>Coefficient at a distance [W/m2K].</summary>
     internal double At(double radiusM)
     {

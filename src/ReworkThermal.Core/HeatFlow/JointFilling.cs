@@ -78,8 +78,8 @@ internal static class JointFilling
         return laminate.SharedWith(copper, coverage, radial);
     }
 
-    // A ring with the conductance of the spokes, n k t w / L, and the laminate between them.
-    private static ThermalMaterial Spokes(PlaneConnection.Relieved relief, double land, ThermalMaterial copper, ThermalMaterial laminate)
+    /// <summary>A ring with the conductance of the spokes, n k t w / L, and the laminate between them.</summary>
+    internal static ThermalMaterial Spokes(PlaneConnection.Relieved relief, double land, ThermalMaterial copper, ThermalMaterial laminate)
     {
         double length = relief.Length.Meters;
         double width = relief.Spokes * relief.Width.Meters;

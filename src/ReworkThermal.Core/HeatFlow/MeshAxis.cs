@@ -33,27 +33,6 @@ internal sealed class MeshAxis
         return Math.Clamp(cell, 0, Count - 1);
     }
 
-    /// <summary>
-    /// Splits the stretches between breakpoints into cells: near <paramref name="focus"/> at most <paramref name="fine"/> wide, away
-    /// from it each cell wider than the one before by the factor <paramref name="growth"/>.
-    /// </summary>
-    internal static MeshAxis Graded(IReadOnlyList<double> breaks, double focus, double fine, double growth)
-    {
-        List<double> faces = [breaks[0]];
-        for (int s = 0; s + 1 < breaks.Count; s++)
-        {
-            double from = breaks[s];
-            double to = breaks[s + 1];
-            double first = WidthAt(Math.Max(from, focus), focus, fine, growth);
-            double last = WidthAt(Math.Max(to, focus), focus, fine, growth);
-            int cells = Math.Max(1, (int)Math.Ceiling(2 * (to - from) / (first + last)));
-            double ratio = cells > 1 && from >= focus ? Math.Pow(last / first, 1.0 / (cells - 1)) : 1;
-            AddCells(faces, from, to, cells, ratio);
-        }
-
-        return new MeshAxis([.. faces]);
-    }
-
     /// <summary>Adds the faces of cells whose widths grow by a constant ratio.</summary>
     internal static void AddCells(List<double> faces, double from, double to, int cells, double ratio)
     {
@@ -69,7 +48,4 @@ internal sealed class MeshAxis
 
         faces.Add(to);
     }
-
-    private static double WidthAt(double position, double focus, double fine, double growth) =>
-        fine + ((position - focus) * (growth - 1));
 }

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace ReworkThermal.Core.HeatFlow;
 
 /// <summary>The cells whose enthalpy is not a straight line: solder that melts, laminate that passes its glass transition.</summary>
@@ -11,6 +13,8 @@ internal sealed class PhaseCells
     private readonly CaloricTable[] _tables;
     private readonly ThermalMaterial[] _materials;
     private readonly double[] _conductivity;
+    private readonly double[] _resistivity;
+    private readonly double[] _straightBelow;
     private readonly double[] _heat;
     private readonly double[] _liquid;
     private readonly List<PhaseFace> _faces = [];
@@ -38,6 +42,8 @@ internal sealed class PhaseCells
         _materials = [.. cells.Select(p => grid.MaterialAt(p)!)];
         _tables = [.. _materials.Select(m => m.Table!)];
         _conductivity = [.. _materials.Select(m => m.AxialConductivity)];
+        _resistivity = [.. _conductivity.Select(k => 1 / k)];
+        _straightBelow = [.. Enumerable.Range(0, _cells.Length).Select(s => _materials[s].Melts || _extraHeat[s] > 0 ? double.NegativeInfinity : _volume[s] * _tables[s].FirstKink)];
         _heat = new double[_cells.Length];
         _liquid = new double[_cells.Length];
         _slotOf = new int[grid.Count];
@@ -67,7 +73,19 @@ internal sealed class PhaseCells
     /// <summary>Conductivity of a cell that melts over that of its solid.</summary>
     internal double ConductivityShare(int cell) => _conductivity[_slotOf[cell]] / _materials[_slotOf[cell]].AxialConductivity;
 
-    internal void AddFace(PhaseFace face) => _faces.Add(face);
+    /// <summary>Notes a face at a cell that melts.</summary>
+    /// <param name="target">Vector that holds its conductance.</param>
+    /// <param name="place">Place in that vector.</param>
+    /// <param name="a">First cell, with its half-cell resistance times conductivity [1/m] and its conductivity while it does not melt.</param>
+    /// <param name="b">Second cell, likewise.</param>
+    /// <param name="contact">Contact resistance [K/W].</param>
+    internal void AddFace(double[] target, int place, (int Cell, double Geometry, double Conductivity) a, (int Cell, double Geometry, double Conductivity) b, double contact)
+    {
+        int slotA = MeltingSlot(a.Cell);
+        int slotB = MeltingSlot(b.Cell);
+        double constant = contact + (slotA < 0 ? a.Geometry / a.Conductivity : 0) + (slotB < 0 ? b.Geometry / b.Conductivity : 0);
+        _faces.Add(new PhaseFace(target, place, slotA, slotB, a.Geometry, b.Geometry, constant));
+    }
 
     /// <summary>Temperatures, slopes, liquid fractions and conductances from enthalpies.</summary>
     internal void Update(double[] enthalpy)
@@ -77,6 +95,13 @@ internal sealed class PhaseCells
         for (int s = 0; s < _cells.Length; s++)
         {
             int p = _cells[s];
+            if (enthalpy[p] < _straightBelow[s])
+            {
+                // Laminate below its glass transition: the straight line that the network has already followed.
+                _heat[s] = _network.LeastHeat[p];
+                continue;
+            }
+
             CaloricTable table = _tables[s];
             double value;
             int piece;
@@ -100,6 +125,7 @@ internal sealed class PhaseCells
                 {
                     _liquid[s] = liquid;
                     _conductivity[s] = _materials[s].AxialConductivity + (liquid * (_materials[s].LiquidConductivity - _materials[s].AxialConductivity));
+                    _resistivity[s] = 1 / _conductivity[s];
                     moved = true;
                 }
             }
@@ -121,13 +147,16 @@ internal sealed class PhaseCells
         }
     }
 
+    private int MeltingSlot(int cell) => _slotOf[cell] >= 0 && Melts(_slotOf[cell]) ? _slotOf[cell] : -1;
+
     private void UpdateFaces()
     {
-        foreach (PhaseFace face in _faces)
+        foreach (ref readonly PhaseFace face in CollectionsMarshal.AsSpan(_faces))
         {
-            double ka = _slotOf[face.CellA] >= 0 && Melts(_slotOf[face.CellA]) ? _conductivity[_slotOf[face.CellA]] : face.SolidA;
-            double kb = _slotOf[face.CellB] >= 0 && Melts(_slotOf[face.CellB]) ? _conductivity[_slotOf[face.CellB]] : face.SolidB;
-            face.Target[face.Place] = 1 / ((face.GeometryA / ka) + (face.GeometryB / kb) + face.Contact);
+            double resistance = face.Fixed;
+            resistance += face.SlotA >= 0 ? face.GeometryA * _resistivity[face.SlotA] : 0;
+            resistance += face.SlotB >= 0 ? face.GeometryB * _resistivity[face.SlotB] : 0;
+            face.Target[face.Place] = 1 / resistance;
         }
     }
 

@@ -121,16 +121,7 @@ internal readonly struct PointReader(ThermalSystem system)
 
     private double Surface(ThermalFace face, double at, double otherwise)
     {
-        SurfaceSet surfaces = system.Surfaces;
-        for (int s = 0; s < surfaces.All.Length; s++)
-        {
-            SurfaceSet.Surface surface = surfaces.All[s];
-            if (surface.Face == face && at >= surface.From && at <= surface.To)
-            {
-                return surfaces.TemperatureK[s];
-            }
-        }
-
-        return otherwise;
+        double kelvin = system.Surfaces.TemperatureAt(face, at);
+        return double.IsNaN(kelvin) ? otherwise : kelvin;
     }
 }

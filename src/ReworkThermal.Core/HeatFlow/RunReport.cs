@@ -25,6 +25,7 @@ internal static class RunReport
             Probes = histories,
             LiquidShare = recorder.LiquidShares(),
             FlowedShare = recorder.FlowedShares(),
+            FrontShare = recorder.FrontShares(),
             Watts = watts,
             Energy = new EnergyReport(joules, engine.Ledger.StoredJ, engine.Ledger.BalanceError),
             Mesh = new MeshReport(
@@ -32,7 +33,7 @@ internal static class RunReport
                 system.Grid.Axial.Count,
                 engine.Steps,
                 engine.Rejections,
-                engine.Solver.WholeFactorisations + engine.Solver.TailFactorisations,
+                engine.Solver.Factorisations,
                 engine.Solver.Solves,
                 null),
             Assumptions = [],

@@ -6,7 +6,7 @@ namespace ReworkThermal.Core.HeatFlow;
 public sealed record SolverSettings
 {
     /// <summary>Root-mean-square local error allowed per time step, above zero.</summary>
-    public TemperatureDelta StepTolerance { get; init; } = TemperatureDelta.FromKelvins(0.05);
+    public TemperatureDelta StepTolerance { get; init; } = TemperatureDelta.FromKelvins(0.2);
 
     /// <summary>Cells per direction over those the program would choose, above zero: 2 doubles the mesh.</summary>
     public double Refinement { get; init; } = 1;

@@ -7,11 +7,11 @@ namespace ReworkThermal.Core.HeatFlow;
 internal sealed record StepControl(double ToleranceK, double FirstStepS, double LongestStepS)
 {
     /// <summary>Largest temperature error that a solved stage may have [K].</summary>
-    internal double NewtonToleranceK { get; init; } = 0.01 * ToleranceK;
+    internal double NewtonToleranceK { get; init; } = 0.03 * ToleranceK;
 
-    /// <summary>Step length of a rung of the ladder [s]: 2^(level/2).</summary>
-    internal static double StepAt(int level) => Math.Pow(2, level / 2.0);
+    /// <summary>Step length of a rung of the ladder [s]: 2^level.</summary>
+    internal static double StepAt(int level) => Math.Pow(2, level);
 
     /// <summary>Highest rung that is not longer than a step.</summary>
-    internal static int LevelFor(double seconds) => (int)Math.Floor((2 * Math.Log2(seconds)) + 1e-9);
+    internal static int LevelFor(double seconds) => (int)Math.Floor(Math.Log2(seconds) + 1e-9);
 }

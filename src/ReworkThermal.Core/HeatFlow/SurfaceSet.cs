@@ -1,3 +1,5 @@
+using ReworkThermal.Core.Numerics;
+
 namespace ReworkThermal.Core.HeatFlow;
 
 /// <summary>
@@ -9,43 +11,42 @@ internal sealed class SurfaceSet
     /// <summary>Stefan-Boltzmann constant [W/m2K4], CODATA 2018 (exact in the 2019 SI).</summary>
     internal const double StefanBoltzmann = 5.670374419e-8;
 
-    private readonly CellGrid _grid;
     private readonly List<Film> _films = [];
     private readonly List<Film> _radiators = [];
     private readonly List<Flux> _fluxes = [];
     private readonly int[] _melting;
+    private readonly double[] _supply;
+    private readonly double[] _fourth;
+    private readonly double[] _filmSum;
+    private readonly double[] _radiationSum;
+    private readonly double[] _imposed;
+    private readonly (int[] Order, double[] Ends)[] _byFace;
+    private bool _stale = true;
 
     internal SurfaceSet(CellGrid grid)
     {
-        _grid = grid;
-        List<Surface> surfaces = [];
-        for (int i = 0; i < grid.Radial.Count; i++)
-        {
-            AddHorizontal(surfaces, i, grid.TopCell(i), ThermalFace.Top);
-            AddHorizontal(surfaces, i, grid.BottomCell(i), ThermalFace.Bottom);
-        }
-
-        for (int j = 0; j < grid.Axial.Count; j++)
-        {
-            AddVertical(surfaces, grid.Radial.Count - 1, j, ThermalFace.Rim);
-            if (grid.Radial.Faces[0] > 0)
-            {
-                AddVertical(surfaces, 0, j, ThermalFace.Bore);
-            }
-        }
-
-        All = [.. surfaces];
-        Conductance = [.. surfaces.Select(s => s.Conductance)];
-        Cells = [.. surfaces.Select(s => s.Cell)];
+        All = [.. CellSurface.Of(grid)];
+        Conductance = [.. All.Select(s => s.Conductance)];
+        Cells = [.. All.Select(s => s.Cell)];
         TemperatureK = new double[All.Length];
         Slope = new double[All.Length];
         Stiffness = new double[All.Length];
         ToolFilm = new double[All.Length];
+        _byFace = [.. Enum.GetValues<ThermalFace>().Select(face =>
+        {
+            int[] order = [.. Enumerable.Range(0, All.Length).Where(s => All[s].Face == face).OrderBy(s => All[s].To)];
+            return (order, order.Select(s => All[s].To).ToArray());
+        })];
+        _supply = new double[All.Length];
+        _fourth = new double[All.Length];
+        _filmSum = new double[All.Length];
+        _radiationSum = new double[All.Length];
+        _imposed = new double[All.Length];
         _melting = [.. Enumerable.Range(0, All.Length).Where(i => grid.MaterialAt(Cells[i])!.Melts)];
     }
 
     /// <summary>All surfaces.</summary>
-    internal Surface[] All { get; }
+    internal CellSurface[] All { get; }
 
     /// <summary>Cell behind each surface.</summary>
     internal int[] Cells { get; }
@@ -71,6 +72,7 @@ internal sealed class SurfaceSet
         _films.Clear();
         _radiators.Clear();
         _fluxes.Clear();
+        _stale = true;
         ToolFilm.AsSpan().Clear();
     }
 
@@ -80,6 +82,7 @@ internal sealed class SurfaceSet
         double[] film = new double[All.Length];
         Each(face, from, to, (s, area, at) => film[s] = coefficient(at) * area);
         _films.Add(new Film(film, gas, channel));
+        _stale = true;
     }
 
     /// <summary>Holds part of a face at a temperature.</summary>
@@ -89,6 +92,7 @@ internal sealed class SurfaceSet
         double[] film = new double[All.Length];
         Each(face, from, to, (s, area, _) => film[s] = muchLarger * Conductance[s] * area / All[s].Area);
         _films.Add(new Film(film, course, channel));
+        _stale = true;
     }
 
     /// <summary>Adds radiation over part of a face: q = exchange sigma (Ts^4 - T^4).</summary>
@@ -97,6 +101,7 @@ internal sealed class SurfaceSet
         double[] factor = new double[All.Length];
         Each(face, from, to, (s, area, _) => factor[s] = exchange * StefanBoltzmann * area);
         _radiators.Add(new Film(factor, surroundings, channel));
+        _stale = true;
     }
 
     /// <summary>Adds an imposed flux over part of a face [W/m2].</summary>
@@ -105,6 +110,7 @@ internal sealed class SurfaceSet
         double[] power = new double[All.Length];
         Each(face, from, to, (s, area, at) => power[s] = flux(at) * area);
         _fluxes.Add(new Flux(power, channel));
+        _stale = true;
     }
 
     /// <summary>Puts a tool's face on a disc.</summary>
@@ -121,6 +127,15 @@ internal sealed class SurfaceSet
         {
             Conductance[s] = All[s].Conductance * phase.ConductivityShare(Cells[s]);
         }
+    }
+
+    /// <summary>Temperature of the surface at a place on a face [K]; not a number when there is none.</summary>
+    internal double TemperatureAt(ThermalFace face, double at)
+    {
+        (int[] order, double[] ends) = _byFace[(int)face];
+        int found = Array.BinarySearch(ends, at);
+        int place = found >= 0 ? found : ~found;
+        return place < order.Length && at >= All[order[place]].From ? TemperatureK[order[place]] : double.NaN;
     }
 
     /// <summary>Starts the surface temperatures from those of the cells.</summary>
@@ -141,86 +156,74 @@ internal sealed class SurfaceSet
     /// <returns>Heat flow from the tool's face into the body [W].</returns>
     internal double Evaluate(double seconds, ReadOnlySpan<double> cellTemperatureK, double toolFaceK, double[] rates, double[] channelWatts)
     {
-        Span<double> gas = stackalloc double[_films.Count];
-        Span<double> walls = stackalloc double[_radiators.Count];
-        for (int f = 0; f < gas.Length; f++)
+        if (_stale)
         {
-            gas[f] = _films[f].Course.KelvinAt(seconds);
+            SumUp();
         }
 
-        for (int f = 0; f < walls.Length; f++)
+        for (int s = 0; s < Cells.Length; s++)
         {
-            walls[f] = _radiators[f].Course.KelvinAt(seconds);
+            _supply[s] = (Conductance[s] * cellTemperatureK[Cells[s]]) + (ToolFilm[s] * toolFaceK) + _imposed[s];
+        }
+
+        foreach (Film film in _films)
+        {
+            Dense.AddScaled(film.Course.KelvinAt(seconds), film.Strength, _supply, 0, Cells.Length);
+        }
+
+        foreach (Film radiator in _radiators)
+        {
+            Dense.AddScaled(Fourth(radiator.Course.KelvinAt(seconds)), radiator.Strength, _supply, 0, Cells.Length);
         }
 
         double fromTool = 0;
         for (int s = 0; s < Cells.Length; s++)
         {
-            double cell = cellTemperatureK[Cells[s]];
-            double surface = Balance(s, cell, toolFaceK, gas, walls);
+            double surface = Balance(s);
             TemperatureK[s] = surface;
-            rates[Cells[s]] += Conductance[s] * (surface - cell);
-            for (int f = 0; f < gas.Length; f++)
-            {
-                channelWatts[_films[f].Channel] += _films[f].Strength[s] * (gas[f] - surface);
-            }
-
-            for (int f = 0; f < walls.Length; f++)
-            {
-                channelWatts[_radiators[f].Channel] += _radiators[f].Strength[s] * (Fourth(walls[f]) - Fourth(surface));
-            }
-
-            foreach (Flux flux in _fluxes)
-            {
-                channelWatts[flux.Channel] += flux.Power[s];
-            }
-
+            _fourth[s] = Fourth(surface);
+            rates[Cells[s]] += Conductance[s] * (surface - cellTemperatureK[Cells[s]]);
             fromTool += ToolFilm[s] * (toolFaceK - surface);
+        }
+
+        foreach (Film film in _films)
+        {
+            channelWatts[film.Channel] += (film.Sum * film.Course.KelvinAt(seconds)) - Dense.Dot(film.Strength, TemperatureK, 0, Cells.Length);
+        }
+
+        foreach (Film radiator in _radiators)
+        {
+            channelWatts[radiator.Channel] += (radiator.Sum * Fourth(radiator.Course.KelvinAt(seconds))) - Dense.Dot(radiator.Strength, _fourth, 0, Cells.Length);
+        }
+
+        foreach (Flux flux in _fluxes)
+        {
+            channelWatts[flux.Channel] += flux.Sum;
         }
 
         return fromTool;
     }
 
     // Surface temperature from its balance: linear in everything but radiation, for which Newton's method doubles the digits each round.
-    private double Balance(int s, double cell, double toolFace, ReadOnlySpan<double> gas, ReadOnlySpan<double> walls)
+    private double Balance(int s)
     {
-        double stiffness = Conductance[s] + ToolFilm[s];
-        double supply = (Conductance[s] * cell) + (ToolFilm[s] * toolFace);
-        for (int f = 0; f < gas.Length; f++)
-        {
-            double film = _films[f].Strength[s];
-            stiffness += film;
-            supply += film * gas[f];
-        }
-
-        foreach (Flux flux in _fluxes)
-        {
-            supply += flux.Power[s];
-        }
-
+        double stiffness = Conductance[s] + ToolFilm[s] + _filmSum[s];
+        double radiation = _radiationSum[s];
         double surface = TemperatureK[s];
         double slope = stiffness;
-        if (walls.Length == 0)
+        if (radiation == 0)
         {
-            surface = supply / stiffness;
+            surface = _supply[s] / stiffness;
         }
         else
         {
             for (int round = 0; round < 12; round++)
             {
-                double miss = supply - (stiffness * surface);
-                slope = stiffness;
-                for (int f = 0; f < walls.Length; f++)
-                {
-                    double strength = _radiators[f].Strength[s];
-                    double square = surface * surface;
-                    miss += strength * (Fourth(walls[f]) - (square * square));
-                    slope += 4 * strength * square * surface;
-                }
-
-                double step = miss / slope;
+                double cube = radiation * surface * surface * surface;
+                slope = stiffness + (4 * cube);
+                double step = (_supply[s] - (stiffness * surface) - (cube * surface)) / slope;
                 surface += step;
-                if (Math.Abs(step) < 1e-9)
+                if (Math.Abs(step) < 1e-7)
                 {
                     break;
                 }
@@ -232,13 +235,36 @@ internal sealed class SurfaceSet
         return surface;
     }
 
+    private void SumUp()
+    {
+        _filmSum.AsSpan().Clear();
+        _radiationSum.AsSpan().Clear();
+        _imposed.AsSpan().Clear();
+        foreach (Film film in _films)
+        {
+            Dense.AddScaled(1, film.Strength, _filmSum, 0, Cells.Length);
+        }
+
+        foreach (Film radiator in _radiators)
+        {
+            Dense.AddScaled(1, radiator.Strength, _radiationSum, 0, Cells.Length);
+        }
+
+        foreach (Flux flux in _fluxes)
+        {
+            Dense.AddScaled(1, flux.Power, _imposed, 0, Cells.Length);
+        }
+
+        _stale = false;
+    }
+
     private static double Fourth(double kelvin) => kelvin * kelvin * kelvin * kelvin;
 
     private void Each(ThermalFace face, double from, double to, Action<int, double, double> act)
     {
         for (int s = 0; s < All.Length; s++)
         {
-            Surface surface = All[s];
+            CellSurface surface = All[s];
             double low = Math.Max(from, surface.From);
             double high = Math.Min(to, surface.To);
             if (surface.Face != face || high <= low)
@@ -254,36 +280,13 @@ internal sealed class SurfaceSet
         }
     }
 
-    private void AddHorizontal(List<Surface> surfaces, int radial, int axial, ThermalFace face)
+    private sealed record Film(double[] Strength, TimeCourse Course, int Channel)
     {
-        if (axial < 0 || axial >= _grid.Axial.Count)
-        {
-            return;
-        }
-
-        double area = _grid.RingArea(radial);
-        double conductance = 2 * _grid.MaterialAt(radial, axial)!.AxialConductivity * area / _grid.Axial.Width(axial);
-        surfaces.Add(new Surface(face, _grid.Index(radial, axial), area, conductance, _grid.Radial.Faces[radial], _grid.Radial.Faces[radial + 1]));
+        internal double Sum { get; } = Strength.Sum();
     }
 
-    private void AddVertical(List<Surface> surfaces, int radial, int axial, ThermalFace face)
+    private sealed record Flux(double[] Power, int Channel)
     {
-        if (_grid.MaterialAt(radial, axial) is not { } material)
-        {
-            return;
-        }
-
-        double edge = _grid.Radial.Faces[face == ThermalFace.Rim ? radial + 1 : radial];
-        double height = _grid.Axial.Width(axial);
-        double spread = Math.Abs(Math.Log(edge / _grid.Radial.Centres[radial]));
-        double conductance = 2 * Math.PI * height * material.RadialConductivity / spread;
-        surfaces.Add(new Surface(face, _grid.Index(radial, axial), 2 * Math.PI * edge * height, conductance, _grid.Axial.Faces[axial], _grid.Axial.Faces[axial + 1]));
+        internal double Sum { get; } = Power.Sum();
     }
-
-    /// <summary>One outer surface: its face, the cell behind it, area [m2], half-cell conductance [W/K] and the stretch it covers [m].</summary>
-    internal sealed record Surface(ThermalFace Face, int Cell, double Area, double Conductance, double From, double To);
-
-    private sealed record Film(double[] Strength, TimeCourse Course, int Channel);
-
-    private sealed record Flux(double[] Power, int Channel);
 }

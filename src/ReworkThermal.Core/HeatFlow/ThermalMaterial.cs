@@ -67,6 +67,7 @@ internal sealed class ThermalMaterial
         double tg = laminate.GlassTransition.Central.Kelvins;
         double[] temperature = [tg - 200, tg - reachK, tg + reachK, tg + 200];
         double[] enthalpy = new double[4];
+        enthalpy[0] = heat * (temperature[0] - ConductionNetwork.ReferenceK);
         enthalpy[1] = enthalpy[0] + (heat * (temperature[1] - temperature[0]));
         enthalpy[2] = enthalpy[1] + (heat * (1 + (rise / 2)) * (temperature[2] - temperature[1]));
         enthalpy[3] = enthalpy[2] + (heat * (1 + rise) * (temperature[3] - temperature[2]));

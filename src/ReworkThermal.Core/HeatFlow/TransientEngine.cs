@@ -8,14 +8,13 @@ namespace ReworkThermal.Core.HeatFlow;
 /// Method: Bank et al., IEEE Trans. Electron Devices 32 (1985) 1992; error constant and embedded estimate: Hosea and Shampine,
 /// Applied Numerical Mathematics 20 (1996) 21-37. The local error is estimated from the third divided difference of temperature over
 /// the last step, the inner point and the new point; on a first step, from the embedded formula filtered by the stage matrix.
-/// Step lengths come from a ladder of ratio sqrt(2), so that the factored matrix serves many steps.
+/// Step lengths come from a ladder of powers of two, so that the factored matrix serves many steps.
 /// </remarks>
 internal sealed class TransientEngine
 {
-    private const double Gamma = 2 - Sqrt2;
+    internal const double Gamma = 2 - Sqrt2;
     private const double StageWeight = Sqrt2 / 4;
-    private const double EndWeight = 1 - (Sqrt2 / 2);
-    private const double ErrorConstant = 0.04044;
+    internal const double EndWeight = 1 - (Sqrt2 / 2);
     private const double Sqrt2 = 1.4142135623730951;
     private const double SafetyFactor = 0.9;
     private const double ShortestStepS = 1e-10;
@@ -119,13 +118,6 @@ internal sealed class TransientEngine
         return found;
     }
 
-    /// <summary>Sets the temperature of a lumped body, for example of a tip that was put on; the heat it brings is not booked as a flow.</summary>
-    internal void SetBody(int body, double kelvin)
-    {
-        Ledger.Rebase(_system.Bodies[body].HeatCapacity * (kelvin - _now.BodyK[body]));
-        _now.BodyK[body] = kelvin;
-    }
-
     /// <summary>Tells that boundary conditions changed at the present time: starts with a short step and without history.</summary>
     internal void Restart(double firstStepS)
     {
@@ -219,7 +211,10 @@ internal sealed class TransientEngine
 
         Keep(_next);
         _observer?.Take(TimeS + step, _next.BodyK);
-        return (_hasHistory ? DifferenceError(step) : EmbeddedError(step)) / _control.ToleranceK;
+        double error = _hasHistory
+            ? StepError.FromDifferences(_before, _now, _inner, _next, _lastStep, step, cells, _filled)
+            : StepError.Embedded(_now, _inner, _next, cells, _filled, _known, _solver);
+        return error / _control.ToleranceK;
     }
 
     private void Accept(double step, double error)
@@ -231,64 +226,15 @@ internal sealed class TransientEngine
         _observer?.Commit();
         (_before, _now, _next) = (_now, _next, _before);
         double factor = SafetyFactor * Math.Pow(Math.Max(error, 1e-9), -1.0 / 3);
-        int most = _hasHistory ? 2 : 4;
-        int rise = (int)Math.Floor(2 * Math.Log2(factor / 1.1));
+        int most = _hasHistory ? 1 : 2;
+        int rise = (int)Math.Floor(Math.Log2(factor));
         int level = StepControl.LevelFor(step);
         bool clipped = step < 0.999 * StepControl.StepAt(_level);
         _level = rise >= 1 ? Math.Max(clipped ? _level : int.MinValue, level + Math.Min(rise, most))
-            : factor < 0.95 ? level - 1
             : clipped ? _level : level;
         _level = Math.Min(_level, StepControl.LevelFor(_control.LongestStepS) + 1);
         _lastStep = step;
         _hasHistory = true;
-    }
-
-    // Local error from the third divided difference over (last point, this point, inner point, next point), root mean square [K].
-    private double DifferenceError(double step)
-    {
-        double t0 = -_lastStep;
-        double t2 = Gamma * step;
-        double w0 = 1 / ((t0 - 0) * (t0 - t2) * (t0 - step));
-        double w1 = 1 / ((0 - t0) * (0 - t2) * (0 - step));
-        double w2 = 1 / ((t2 - t0) * t2 * (t2 - step));
-        double w3 = 1 / ((step - t0) * step * (step - t2));
-        double scale = 6 * ErrorConstant * step * step * step;
-        double sum = 0;
-        double[] a = _before.CellK;
-        double[] b = _now.CellK;
-        double[] c = _inner.CellK;
-        double[] d = _next.CellK;
-        for (int p = 0; p < _system.Grid.Count; p++)
-        {
-            double difference = (w0 * a[p]) + (w1 * b[p]) + (w2 * c[p]) + (w3 * d[p]);
-            sum += difference * difference;
-        }
-
-        for (int q = 0; q < _now.BodyK.Length; q++)
-        {
-            double difference = (w0 * _before.BodyK[q]) + (w1 * _now.BodyK[q]) + (w2 * _inner.BodyK[q]) + (w3 * _next.BodyK[q]);
-            sum += difference * difference;
-        }
-
-        return scale * Math.Sqrt(sum / (_filled + _now.BodyK.Length));
-    }
-
-    private double EmbeddedError(double step)
-    {
-        double scale = 2 * ErrorConstant / EndWeight;
-        for (int p = 0; p < _system.Grid.Count; p++)
-        {
-            _known[p] = scale * ((_now.Rates[p] / Gamma) - (_inner.Rates[p] / (Gamma * (1 - Gamma))) + (_next.Rates[p] / (1 - Gamma)));
-        }
-
-        _solver.Filter(_known);
-        double sum = 0;
-        for (int p = 0; p < _system.Grid.Count; p++)
-        {
-            sum += _known[p] * _known[p];
-        }
-
-        return Math.Sqrt(sum / _filled);
     }
 
     private void Keep(StageState state)
@@ -312,18 +258,5 @@ internal sealed class TransientEngine
         }
 
         return sum;
-    }
-
-    private sealed class StageState(int length, int bodies)
-    {
-        internal double[] Enthalpy { get; } = new double[length];
-
-        internal double[] Rates { get; } = new double[length];
-
-        internal double[] CellK { get; } = new double[length];
-
-        internal double[] BodyK { get; } = new double[bodies];
-
-        internal double[] BodyRates { get; } = new double[bodies];
     }
 }

@@ -4,7 +4,8 @@ using System.Runtime.Intrinsics;
 namespace ReworkThermal.Core.Numerics;
 
 /// <summary>
-/// Cholesky factor of a symmetric positive-definite band matrix, with the option to refactor only its tail.
+/// Cholesky factor of the symmetric positive-definite matrix of a five-point stencil (diagonal, first and outermost sub-diagonal; the
+/// band between fills in), with the option to refactor only its tail.
 /// </summary>
 /// <remarks>
 /// Column k is stored from its diagonal downwards, padded with zeros, so that the loops need no end cases. Four pivots are
@@ -18,7 +19,9 @@ internal sealed class BandedCholesky
 
     private readonly int _paddedSize;
     private readonly int _stride;
-    private readonly double[] _matrix;
+    private readonly double[] _diagonal;
+    private readonly double[] _first;
+    private readonly double[] _outermost;
     private readonly double[] _factor;
     private readonly double[] _inversePivot;
     private readonly double[] _headContribution;
@@ -38,7 +41,10 @@ internal sealed class BandedCholesky
         _paddedSize = (size + Block - 1) / Block * Block;
         _stride = (bandwidth + 1 + (2 * Block) + 3) / 4 * 4;
         VectorLength = _paddedSize + _stride + Block;
-        _matrix = new double[_paddedSize * _stride];
+        _diagonal = new double[_paddedSize];
+        _diagonal.AsSpan(size).Fill(1);
+        _first = new double[_paddedSize];
+        _outermost = new double[_paddedSize];
         _factor = new double[(_paddedSize + bandwidth + Block) * _stride];
         _inversePivot = new double[_paddedSize];
         _headContribution = new double[(bandwidth + Block) * _stride];
@@ -59,39 +65,27 @@ internal sealed class BandedCholesky
     /// <summary>Sets one column of the lower triangle: diagonal, first sub-diagonal and outermost sub-diagonal (added when they coincide).</summary>
     internal void SetColumn(int column, double diagonal, double first, double outermost)
     {
-        int at = column * _stride;
-        _matrix[at] = diagonal;
-        if (Bandwidth == 1)
-        {
-            _matrix[at + 1] = first + outermost;
-            return;
-        }
-
-        _matrix[at + 1] = first;
-        _matrix[at + Bandwidth] = outermost;
-    }
-
-    /// <summary>Sets any entry of the lower triangle.</summary>
-    internal void Set(int row, int column, double value)
-    {
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(row - column, Bandwidth);
-        ArgumentOutOfRangeException.ThrowIfNegative(row - column);
-        _matrix[(column * _stride) + row - column] = value;
+        _diagonal[column] = diagonal;
+        _first[column] = Bandwidth == 1 ? first + outermost : first;
+        _outermost[column] = Bandwidth == 1 ? 0 : outermost;
     }
 
     /// <summary>Factors the whole matrix.</summary>
     /// <exception cref="InvalidOperationException">The matrix is not positive definite.</exception>
     internal void Factor()
     {
-        _matrix.CopyTo(_factor.AsSpan());
-        _factor.AsSpan(_matrix.Length).Clear();
-        PadDiagonal();
+        Load(0);
         Eliminate(0, TailStart);
-        int from = TailStart * _stride;
-        int count = Math.Min(_headContribution.Length, _factor.Length - from);
-        for (int i = 0; i < count; i++)
+
+        // What the head leaves in the first columns of the tail is what they hold now, less what was loaded.
+        Span<double> kept = HeadReach();
+        kept.CopyTo(_headContribution);
+        for (int column = TailStart; column < _paddedSize && column < TailStart + Bandwidth + Block; column++)
         {
-            _headContribution[i] = _factor[from + i] - Original(from + i);
+            int at = (column - TailStart) * _stride;
+            _headContribution[at] -= _diagonal[column];
+            _headContribution[at + 1] -= _first[column];
+            _headContribution[at + Bandwidth] -= _outermost[column];
         }
 
         Eliminate(TailStart, _paddedSize);
@@ -101,14 +95,11 @@ internal sealed class BandedCholesky
     /// <exception cref="InvalidOperationException">The matrix is not positive definite.</exception>
     internal void FactorTail()
     {
-        int from = TailStart * _stride;
-        _matrix.AsSpan(from).CopyTo(_factor.AsSpan(from));
-        _factor.AsSpan(_matrix.Length).Clear();
-        PadDiagonal();
-        int count = Math.Min(_headContribution.Length, _factor.Length - from);
-        for (int i = 0; i < count; i++)
+        Load(TailStart);
+        Span<double> reach = HeadReach();
+        for (int i = 0; i < reach.Length; i++)
         {
-            _factor[from + i] += _headContribution[i];
+            reach[i] += _headContribution[i];
         }
 
         Eliminate(TailStart, _paddedSize);
@@ -193,13 +184,21 @@ internal sealed class BandedCholesky
         }
     }
 
-    private double Original(int at) => at < _matrix.Length && at >= Size * _stride && at % _stride == 0 ? 1 : at < _matrix.Length ? _matrix[at] : 0;
-
-    private void PadDiagonal()
+    private Span<double> HeadReach()
     {
-        for (int k = Size; k < _paddedSize; k++)
+        int from = TailStart * _stride;
+        return _factor.AsSpan(from, Math.Min(_headContribution.Length, _factor.Length - from));
+    }
+
+    private void Load(int from)
+    {
+        _factor.AsSpan(from * _stride).Clear();
+        for (int column = from; column < _paddedSize; column++)
         {
-            _factor[k * _stride] = 1;
+            int at = column * _stride;
+            _factor[at + Bandwidth] = _outermost[column];
+            _factor[at + 1] += _first[column];
+            _factor[at] = _diagonal[column];
         }
     }
 

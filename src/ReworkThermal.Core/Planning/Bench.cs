@@ -18,6 +18,9 @@ public sealed record Bench
     /// <summary>How well the tip meets the joint.</summary>
     public required TipContact Contact { get; init; }
 
+    /// <summary>Hot-air nozzles with flow and distance; may be empty.</summary>
+    public IReadOnlyList<HotAir> Air { get; init; } = [];
+
     /// <summary>Board heaters; may be empty.</summary>
     public required IReadOnlyList<Preheater> Preheaters { get; init; }
 

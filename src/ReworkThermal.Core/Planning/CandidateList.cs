@@ -5,6 +5,9 @@ namespace ReworkThermal.Core.Planning;
 /// <summary>Every mix at every tool setting that could hold the limits, with what the job would take at least.</summary>
 internal sealed class CandidateList
 {
+    // The delay of one alloy is only about that of another: a candidate is dropped unrun when it would miss its stop by more than this.
+    private const double Doubt = 0.7;
+
     private readonly List<Candidate> _all;
     private readonly double _lossPerMelt;
 
@@ -14,23 +17,42 @@ internal sealed class CandidateList
         _lossPerMelt = lossPerMelt;
     }
 
-    /// <summary>Makes the list from the bounds of every station.</summary>
-    internal static CandidateList Make(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, double laminatePerTouch)
+    /// <summary>Makes the list from the runs of every station.</summary>
+    internal static CandidateList Make(Workload work, MixOptions mixes, PassCounts counts, IReadOnlyList<Station> stations, double laminatePerTouch)
     {
         List<Candidate> candidates = [];
+
+        // Where even the refill alloy does not flow, a mix is delayed at least as much as anywhere else.
+        double greatest = stations.Select(s => s.Delay).OfType<double>().DefaultIfEmpty(1).Max();
         foreach (MixOption mix in mixes.Diluted.Prepend(mixes.AsIs))
         {
-            int passes = JobHeat.EstimatePasses(work, mix);
+            if (counts.Of(mix) is not { } passes)
+            {
+                continue;
+            }
+
             foreach (Station station in stations)
             {
-                TouchPlan? first = TouchJudge.Judge(station.Bare, station.Setting, work.NeededC(mix.FlowC), work.Limits, laminatePerTouch);
+                TouchPlan? first = TouchJudge.Judge(
+                    station.Bare, station.Setting, work.NeededC(mix.FlowC), work.Limits, work.LongestWith(station.Setting), laminatePerTouch);
                 if (first is null || RefitFor(station, stations) is not { } refit)
                 {
                     continue;
                 }
 
-                JobCost cost = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms);
-                candidates.Add(new Candidate(mix, station with { Refit = refit }, cost));
+                double dwell = ((station.Delay ?? greatest) * first.TimeToFlow.Seconds) + work.Limits.WorkingTime.Value.Seconds;
+                if (dwell * Doubt > first.Stop.Seconds)
+                {
+                    continue;
+                }
+
+                JobCost least = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms, first.Dwell / first.Stop);
+                JobCost likely = least with
+                {
+                    Laminate = station.Bare.LaminateAt(dwell) + (passes * refit.LaminateShare),
+                    Tightness = dwell / first.Stop.Seconds,
+                };
+                candidates.Add(new Candidate(mix, station with { Refit = refit }, least, likely));
             }
         }
 
@@ -41,8 +63,8 @@ internal sealed class CandidateList
     internal IReadOnlyList<Candidate> For(PlanKind kind) =>
     [
         .. _all.Where(c => Fits(c, kind))
-            .OrderBy(c => c.Cost.RankFor(kind, _lossPerMelt))
-            .ThenBy(c => c.Cost.Laminate)
+            .OrderBy(c => c.Likely.RankFor(kind, _lossPerMelt))
+            .ThenBy(c => c.Likely.Laminate)
             .ThenBy(c => c.Station.Setting.Set.Kelvins)
             .ThenBy(c => c.Mix.Name, StringComparer.Ordinal),
     ];
@@ -58,7 +80,7 @@ internal sealed class CandidateList
                 Candidate best = alloy.First();
                 yield return new RuledOut(alloy.Key, string.Create(
                     CultureInfo.InvariantCulture,
-                    $"would work, but takes more heat or more passes than the plans shown: {best.Cost.Melts - 1} passes, flow at {best.Mix.FlowC:0} °C with {best.Mix.Added.Milligrams:0.0} mg"));
+                    $"would work, but takes more heat or more passes than the plans shown: {best.Likely.Melts - 1} passes, flow at {best.Mix.FlowC:0} °C with {best.Mix.Added.Milligrams:0.0} mg"));
             }
         }
     }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
@@ -12,54 +13,89 @@ namespace ReworkThermal.Core.Planning;
 /// Turns candidates into plans by real runs: the mix with its own melt curve, cooling after the touch, the exact number of passes, and
 /// all gauges of the pad.
 /// </summary>
-internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimulator simulator, SolderHeat heat, double laminatePerTouch)
+internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimulator simulator, SolderHeat heat, PassCounts counts, double laminatePerTouch)
 {
-    // After this many confirmed candidates of one kind the order by bound has been followed far enough; the next bounds lie close together.
-    private const int MostTries = 8;
+    // After so many candidates of one kind that hold the limits, the likely order has been followed far enough: the next ones differ by
+    // less than the steps of the grid do. Those that do not hold the limits cost less, and the first ones of a kind often do not.
+    private const int MostTries = 10;
+    private const int MostMisses = 30;
 
     private static readonly Duration _cooling = Duration.FromSeconds(8);
 
+    // Half a step of the grid of settings: finer than a dial and a tip agree.
+    private static readonly TemperatureDelta _fineStep = TemperatureDelta.FromKelvins(10);
+
     private readonly double _lossPerMelt = work.Damage.Parameters.Adhesion.LossPerMelt.Central;
-    private readonly Dictionary<(MixOption Mix, ToolSetting Setting), Plan?> _tried = [];
-    private readonly Dictionary<MixOption, FinalJoint?> _finals = [];
+    // Kinds are searched side by side; whichever comes first computes a thing, and the thing is the same.
+    private readonly ConcurrentDictionary<(MixOption Mix, ToolSetting Setting, ToolSetting Refit), Lazy<Plan?>> _tried = [];
+    private readonly ConcurrentDictionary<MixOption, Lazy<FinalJoint?>> _finals = [];
+    private readonly ConcurrentDictionary<ToolSetting, Lazy<ConfirmedTouch?>> _refits = [];
 
     /// <summary>The best plan among candidates of a kind; null when none holds the limits.</summary>
     internal Plan? Best(PlanKind kind, IReadOnlyList<Candidate> candidates, CancellationToken cancellation)
     {
-        Plan? best = null;
+        (Candidate Candidate, Plan Plan)? best = null;
         int tries = 0;
+        int misses = 0;
         foreach (Candidate candidate in candidates)
         {
             cancellation.ThrowIfCancellationRequested();
-            bool cannotWin = best is not null && candidate.Cost.RankFor(kind, _lossPerMelt).CompareTo(RankOf(best, kind)) >= 0;
-            if (cannotWin || tries == MostTries)
+            if (best is { } so && candidate.Least.RankFor(kind, _lossPerMelt).CompareTo(RankOf(so.Plan, kind)) >= 0)
+            {
+                continue;
+            }
+
+            if (tries == MostTries || misses == MostMisses)
             {
                 break;
             }
 
-            tries++;
-            if (Confirm(candidate, cancellation) is { } plan && (best is null || RankOf(plan, kind).CompareTo(RankOf(best, kind)) < 0))
+            if (Confirm(candidate, cancellation) is not { } plan)
             {
-                best = plan with { Kind = kind };
+                misses++;
+                continue;
+            }
+
+            tries++;
+            if (best is null || RankOf(plan, kind).CompareTo(RankOf(best.Value.Plan, kind)) < 0)
+            {
+                best = (candidate, plan);
+            }
+        }
+
+        return best is { } found ? Finer(kind, found.Candidate, found.Plan, cancellation) with { Kind = kind } : null;
+    }
+
+    /// <summary>Tries the settings half a step of the grid to either side.</summary>
+    private Plan Finer(PlanKind kind, Candidate candidate, Plan plan, CancellationToken cancellation)
+    {
+        ToolSetting setting = candidate.Station.Setting;
+        Plan best = plan;
+        foreach (Temperature set in new[] { setting.Set - _fineStep, setting.Set + _fineStep })
+        {
+            ToolSetting near = setting with { Set = set };
+            if (IsAllowed(near)
+                && Confirm(candidate with { Station = candidate.Station with { Setting = near } }, cancellation) is { } other
+                && RankOf(other, kind).CompareTo(RankOf(best, kind)) < 0)
+            {
+                best = other;
             }
         }
 
         return best;
     }
 
+    private bool IsAllowed(ToolSetting setting) =>
+        simulator.CanSet(setting) && (setting.Iron is null || setting.Set <= work.Limits.MostIronSetting.Value);
+
     private (double First, double Second, double Third) RankOf(Plan plan, PlanKind kind) =>
-        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms).RankFor(kind, _lossPerMelt);
+        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.Dwell / plan.First.Stop).RankFor(kind, _lossPerMelt);
 
-    private Plan? Confirm(Candidate candidate, CancellationToken cancellation)
+    /// <summary>Runs a candidate; null when it does not hold the limits.</summary>
+    internal Plan? Confirm(Candidate candidate, CancellationToken cancellation)
     {
-        (MixOption Mix, ToolSetting Setting) key = (candidate.Mix, candidate.Station.Setting);
-        if (!_tried.TryGetValue(key, out Plan? plan))
-        {
-            plan = Make(candidate, cancellation);
-            _tried[key] = plan;
-        }
-
-        return plan;
+        ToolSetting refit = candidate.Station.Refit!.Setting;
+        return _tried.GetOrAdd((candidate.Mix, candidate.Station.Setting, refit), _ => new Lazy<Plan?>(() => Make(candidate, cancellation))).Value;
     }
 
     private Plan? Make(Candidate candidate, CancellationToken cancellation)
@@ -68,7 +104,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         EnthalpyCurve curve = heat.CurveOf(mix.Melting, mix.Mix.Amount / work.Solder.Amount);
         if (FinalOf(mix) is not { } final
             || Touch(curve, mix.FlowC, candidate.Station.Setting, cancellation) is not { } first
-            || Touch(heat.CurveOf(RefillMelting()), RefillMelting().Flow.DegreesCelsius, candidate.Station.Refit!.Setting, cancellation) is not { } refit)
+            || RefitTouch(candidate.Station.Refit!.Setting, cancellation) is not { } refit)
         {
             return null;
         }
@@ -86,7 +122,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         }
 
         PadDamage before = work.Damage.Begin(work.Request.Prior);
-        PadDamage after = work.Damage.After(before, Exposures(mix, first, refit, final.Passes));
+        List<PadExposure> exposures = [.. Exposures(mix, first, refit, final.Passes)];
+        PadDamage after = work.Damage.After(before, exposures);
         return new Plan
         {
             Kind = PlanKind.SmallestBudget,
@@ -102,38 +139,37 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             Before = work.Damage.Budget(before),
             After = work.Damage.Budget(after),
             LaminateShare = laminate,
+            Exposures = exposures,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
-            Warnings = Warnings(mix),
+            Warnings = [.. PlanWarnings.Of(work, mix), .. PlanWarnings.OfNeighbours(first.Neighbours, refit.Neighbours)],
         };
     }
 
-    private FinalJoint? FinalOf(MixOption mix)
-    {
-        if (!_finals.TryGetValue(mix, out FinalJoint? final))
-        {
-            final = new CleaningSearch(engine).FewestPasses(JobHeat.Question(work, mix), JobHeat.EstimatePasses(work, mix));
-            _finals[mix] = final;
-        }
-
-        return final;
-    }
+    private FinalJoint? FinalOf(MixOption mix) => _finals.GetOrAdd(mix, _ => new Lazy<FinalJoint?>(() =>
+        new CleaningSearch(engine).FewestPasses(JobHeat.Question(work, mix), counts.Of(mix) ?? work.Limits.MostPasses.Value))).Value;
 
     private MeltingBehaviour RefillMelting() => engine.MeltingOf(work.Request.Refill.Fractions) is MeltingOutcome.Found found
         ? found.Behaviour
         : throw new InvalidOperationException("the refill alloy was computed before");
 
+    private ConfirmedTouch? RefitTouch(ToolSetting setting, CancellationToken cancellation) => _refits.GetOrAdd(setting, _ => new Lazy<ConfirmedTouch?>(() =>
+    {
+        MeltingBehaviour refill = RefillMelting();
+        return Touch(heat.CurveOf(refill), refill.Flow.DegreesCelsius, setting, cancellation);
+    })).Value;
+
     private ConfirmedTouch? Touch(EnthalpyCurve curve, double flowC, ToolSetting setting, CancellationToken cancellation)
     {
-        Duration longest = work.Limits.MostDwell.Value;
+        Duration longest = work.LongestWith(setting);
         if (simulator.Run(curve, flowC, setting, longest, longest, cancellation) is not { } full
-            || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, laminatePerTouch) is not { } touch
+            || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, longest, laminatePerTouch) is not { } touch
             || simulator.Run(curve, flowC, setting, touch.Dwell, touch.Dwell + _cooling, cancellation) is not { } cooled)
         {
             return null;
         }
 
         LaminateSums spent = work.Damage.Kinetics.Spent(cooled.Pad);
-        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad);
+        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad, [.. cooled.Run.Neighbours.SelectMany(n => n.Warnings)]);
     }
 
     private IEnumerable<PadExposure> Exposures(MixOption mix, ConfirmedTouch first, ConfirmedTouch refit, int passes)
@@ -171,33 +207,12 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         double left = (tighter.Stop - tighter.Dwell).Seconds;
         return tighter.StopReason switch
         {
-            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.Limits.MostDwell.Value.Seconds:0.0} s"),
+            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.LongestWith(tighter.Setting).Seconds:0.0} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"pad temperature, {which}: {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C is reached {left:0.0} s after the dwell"),
             StopReason.HeatBudget => string.Create(CultureInfo.InvariantCulture, $"heat budget, {which}: its part is spent {left:0.0} s after the dwell"),
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
     }
 
-    private List<string> Warnings(MixOption mix)
-    {
-        List<string> warnings = [];
-        MassFractions refill = work.Request.Refill.Fractions;
-        if (mix.Alloy is not null)
-        {
-            warnings.AddRange(MixHazards.Of(work.Solder.Fractions.MixedWith(refill, 0.5), mix.Alloy.Fractions));
-            RemovalMethod removal = work.Request.Bench.Removal;
-            warnings.Add(string.Create(
-                CultureInfo.InvariantCulture,
-                $"The passes are counted with {removal.Efficiency.Central.Percent:0} % taken out each time ({removal.Efficiency.Low.Percent:0} to {removal.Efficiency.High.Percent:0} % is usual): a poor pass needs another."));
-        }
-
-        if (refill[Element.Pb] > Alloy.MostLeadOfLeadFree && work.Solder.Fractions[Element.Pb] <= Alloy.MostLeadOfLeadFree)
-        {
-            warnings.Add("The refit brings lead to a lead-free joint: check what the law allows for this product, and mark the board.");
-        }
-
-        return warnings;
-    }
-
-    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad);
+    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad, IReadOnlyList<string> Neighbours);
 }

@@ -4,8 +4,12 @@ namespace ReworkThermal.Core.Planning;
 /// <param name="Laminate">Share of the laminate's time to delamination, all touches together, central [1].</param>
 /// <param name="Melts">Melts of the job: passes and refit.</param>
 /// <param name="AddedKg">Mass of added alloy [kg].</param>
-internal readonly record struct JobCost(double Laminate, int Melts, double AddedKg)
+/// <param name="Tightness">Dwell of the first touch over its stop time [1]; what is left to 1 is there for a slower bench.</param>
+internal readonly record struct JobCost(double Laminate, int Melts, double AddedKg, double Tightness)
 {
+    // A tenth of the stop time: finer differences of the margin are not worth another melt.
+    private const double TightnessStep = 0.1;
+
     // Half a percent of the time to delamination: less than any uncertainty of the laminate sum, so not worth another melt or more alloy.
     private const double LaminateStep = 0.005;
 
@@ -18,6 +22,7 @@ internal readonly record struct JobCost(double Laminate, int Melts, double Added
     internal (double First, double Second, double Third) RankFor(PlanKind kind, double lossPerMelt) => kind switch
     {
         PlanKind.SmallestBudget => (1 - (Math.Max(0, 1 - Laminate) * Math.Pow(1 - lossPerMelt, Melts)), Laminate, AddedKg),
+        PlanKind.Surest => (Math.Ceiling(Tightness / TightnessStep), Melts, Laminate),
         PlanKind.LeastEffort => (Melts, AddedKg, Laminate),
         _ => (Math.Ceiling(Laminate / LaminateStep), Melts, AddedKg),
     };

@@ -2,6 +2,7 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
@@ -51,8 +52,14 @@ public sealed record Plan
     /// <summary>The limit that stops a cooler or quicker plan of this kind, one clause.</summary>
     public required string BindingLimit { get; init; }
 
+    /// <summary>Heat that the plan gives a pad, touch by touch: the first pass, the later ones, the refit.</summary>
+    public required IReadOnlyList<PadExposure> Exposures { get; init; }
+
     /// <summary>Hazards, one sentence each.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
+
+    /// <summary>What the first touch does on many sampled benches; null when it was not sampled.</summary>
+    public FlowSpread? Sampling { get; init; }
 
     /// <summary>Share of the heat budget that the job uses: governing gauge after less governing gauge before.</summary>
     public Spread BudgetUsed => Spread.Added(After.Share, Before.Share);

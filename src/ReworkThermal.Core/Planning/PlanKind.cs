@@ -12,6 +12,9 @@ public enum PlanKind
     /// <summary>Easiest on the laminate without bringing lead to the joint.</summary>
     NoLead,
 
+    /// <summary>Leaves the most time between flow and stop: for a bench or a board that is not known well.</summary>
+    Surest,
+
     /// <summary>Fewest passes, then least added alloy.</summary>
     LeastEffort,
 

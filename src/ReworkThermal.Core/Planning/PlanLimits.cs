@@ -8,6 +8,9 @@ public sealed record PlanLimits
     /// <summary>Longest single touch.</summary>
     public required Limit<Duration> MostDwell { get; init; }
 
+    /// <summary>Longest touch with hot air, which warms the joint slowly.</summary>
+    public required Limit<Duration> MostAirTime { get; init; }
+
     /// <summary>Highest set temperature of the iron.</summary>
     public required Limit<Temperature> MostIronSetting { get; init; }
 

@@ -1,5 +1,7 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Planning.Calibration;
+using ReworkThermal.Core.Planning.Uncertainty;
 
 namespace ReworkThermal.Core.Planning;
 
@@ -11,6 +13,9 @@ public sealed record PlanRequest
 {
     /// <summary>What the request calls itself.</summary>
     public required string Title { get; init; }
+
+    /// <summary>Name of the model of board: its profile.</summary>
+    public required string BoardName { get; init; }
 
     /// <summary>Name of the joint.</summary>
     public required string JointName { get; init; }
@@ -35,6 +40,15 @@ public sealed record PlanRequest
 
     /// <summary>Assumed heat that the pad had before this job.</summary>
     public required PriorHeat Prior { get; init; }
+
+    /// <summary>How far one bench differs from the next.</summary>
+    public required BenchScatter Scatter { get; init; }
+
+    /// <summary>What timed touches on this model of board have taught; null when there is nothing yet.</summary>
+    public BenchCalibration? Calibration { get; init; }
+
+    /// <summary>Advice that goes with every plan, one sentence each.</summary>
+    public required IReadOnlyList<string> Advice { get; init; }
 
     /// <summary>What the reader assumed because the request did not say it, one sentence each.</summary>
     public required IReadOnlyList<string> Assumed { get; init; }

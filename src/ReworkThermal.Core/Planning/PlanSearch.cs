@@ -1,5 +1,4 @@
 using System.Globalization;
-using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
@@ -18,7 +17,6 @@ namespace ReworkThermal.Core.Planning;
 public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, DamageLimits limits)
 {
     private const int LeastPlans = 4;
-    private const int MostPlans = 5;
 
     /// <summary>Answers a request.</summary>
     /// <param name="request">The request; its joint must be a through-hole joint.</param>
@@ -29,14 +27,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
     public PlanOutcome Search(PlanRequest request, IProgress<PlanProgress>? progress = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(request);
-        if (request.Site.Joint is not ThroughJoint joint)
-        {
-            throw new ArgumentException("plans are made for through-hole joints", nameof(request));
-        }
-
-        LaminateLimits laminate = limits.LaminateOrNull(request.Site.Board.Laminate.ClassName)
-            ?? throw new ArgumentException($"unknown class of laminate '{request.Site.Board.Laminate.ClassName}'", nameof(request));
-        Workload work = new(request, joint, new DamageModel(laminate, limits.Parameters, PadShape.Of(request.Site)), properties);
+        Workload work = Workload.Of(request, limits, properties);
         if (MixOptions.Make(engine, request, work.Solder, cancellation, out string failure) is not { } mixes)
         {
             return Failed(failure, request);
@@ -56,10 +47,11 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
             return new PlanOutcome.NoPlan(Shortfall.OfRefit(work, stations, refill.Behaviour)) { RuledOut = mixes.RuledOut, Assumptions = Assumptions(work) };
         }
 
-        CandidateList candidates = CandidateList.Make(work, mixes, stations, builder.LaminatePerTouch);
-        Confirmation confirmation = new(work, engine, simulator, heat, builder.LaminatePerTouch);
+        PassCounts counts = PassCounts.Make(engine, work, mixes, cancellation);
+        CandidateList candidates = CandidateList.Make(work, mixes, counts, stations, builder.LaminatePerTouch);
+        Confirmation confirmation = new(work, engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = Choose(candidates, confirmation, progress, cancellation);
-        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. candidates.Beaten(plans)];
+        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. candidates.Beaten(plans), .. Shortfall.OfCleaning(work, mixes, counts)];
         return plans.Count > 0
             ? new PlanOutcome.Planned(plans) { RuledOut = ruledOut, Assumptions = Assumptions(work) }
             : new PlanOutcome.NoPlan(Shortfall.OfFirst(work, mixes, stations)) { RuledOut = ruledOut, Assumptions = Assumptions(work) };
@@ -67,11 +59,18 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
 
     private static List<Plan> Choose(CandidateList candidates, Confirmation confirmation, IProgress<PlanProgress>? progress, CancellationToken cancellation)
     {
-        List<Plan> plans = [];
-        foreach (PlanKind kind in Enum.GetValues<PlanKind>().Where(k => k != PlanKind.OtherAlloy))
+        PlanKind[] kinds = [.. Enum.GetValues<PlanKind>().Where(k => k != PlanKind.OtherAlloy)];
+        Plan?[] best = new Plan?[kinds.Length];
+        int done = 0;
+        Parallel.For(0, kinds.Length, new ParallelOptions { CancellationToken = cancellation }, i =>
         {
-            progress?.Report(new PlanProgress(0.7 + (0.3 * plans.Count / MostPlans), "confirming the best candidates"));
-            Add(plans, confirmation.Best(kind, candidates.For(kind), cancellation));
+            best[i] = confirmation.Best(kinds[i], candidates.For(kinds[i]), cancellation);
+            progress?.Report(new PlanProgress(0.7 + (0.3 * Interlocked.Increment(ref done) / kinds.Length), "confirming the best candidates"));
+        });
+        List<Plan> plans = [];
+        foreach (Plan? plan in best)
+        {
+            Add(plans, plan);
         }
 
         while (plans.Count < LeastPlans)
@@ -102,6 +101,9 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
     private static IReadOnlyList<string> Assumptions(Workload work) =>
     [
         .. work.Request.Assumed,
+        .. work.Request.Calibration is { } learned
+            ? [string.Create(CultureInfo.InvariantCulture, $"calibrated by {learned.Observations} observed touches on {learned.Board}: contact, copper and tip temperature are the most likely ones, not those of the profiles")]
+            : Array.Empty<string>(),
         $"the joint is filled through, with hollow fillets: {work.Solder.Amount.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {work.Request.BaseSolder.Name}",
         "the added alloy is fully mixed with the joint's solder; while it is still dissolving, the joint flows later than computed",
         $"earlier heat of the pad: {work.Request.Prior.Name} ({work.Request.Prior.Description})",

@@ -42,6 +42,14 @@ internal static class Shortfall
         }
     }
 
+    /// <summary>Alloys that no amount of which can be cleaned out in the passes allowed.</summary>
+    internal static IEnumerable<RuledOut> OfCleaning(Workload work, MixOptions mixes, PassCounts counts) => mixes.Diluted
+        .GroupBy(m => m.Name)
+        .Where(g => g.All(m => counts.Of(m) is null))
+        .Select(g => new RuledOut(g.Key, string.Create(
+            CultureInfo.InvariantCulture,
+            $"not clean after {work.Limits.MostPasses.Value} passes, the most allowed: more than 0.1 % of the final joint would still melt low")));
+
     private static double RefillFlowC(Workload work, IReadOnlyList<Station> stations, MixOptions mixes) =>
         stations.Select(s => s.Bare.Run.Flow?.FlowCelsius).OfType<double>().DefaultIfEmpty(mixes.AsIs.FlowC).First();
 
@@ -53,14 +61,14 @@ internal static class Shortfall
             : string.Create(CultureInfo.InvariantCulture, $"with the board at {best.Station.Bare.BoardStartC:0} °C");
         string limit = best.Reason switch
         {
-            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"the longest touch is {work.Limits.MostDwell.Value.Seconds:0.#} s"),
+            StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"the longest touch is {work.LongestWith(best.Station.Setting).Seconds:0.#} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"then the pad nears its limit of {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C"),
             StopReason.HeatBudget => "then the heat budget is spent",
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
         string reach = string.Create(
             CultureInfo.InvariantCulture,
-            $"{what}: the coldest solder reaches at best {best.Celsius:0} °C after {best.Seconds:0.0} s ({best.Station.Setting.Iron.Name} at {best.Station.Setting.Set.DegreesCelsius:0} °C, {board}), and {limit}");
+            $"{what}: the coldest solder reaches at best {best.Celsius:0} °C after {best.Seconds:0.0} s ({best.Station.Setting.ToolName} at {best.Station.Setting.Set.DegreesCelsius:0} °C, {board}), and {limit}");
         double missing = neededC - best.Celsius;
         return missing > 0
             ? string.Create(CultureInfo.InvariantCulture, $"{reach}; it needs {neededC:0} °C, {missing:0.#} K more")
@@ -70,7 +78,7 @@ internal static class Shortfall
     /// <summary>How hot the coldest solder gets at a station while there is still time to work it.</summary>
     private static Reach ReachOf(Workload work, Station station)
     {
-        (double stop, StopReason reason) = TouchJudge.Stop(station.Bare, work.Limits, double.PositiveInfinity);
+        (double stop, StopReason reason) = TouchJudge.Stop(station.Bare, work.Limits, work.LongestWith(station.Setting), double.PositiveInfinity);
         double seconds = Math.Max(0, stop - work.Limits.WorkingTime.Value.Seconds);
         return new Reach(station, station.Bare.ColdestAt(seconds), seconds, reason);
     }

@@ -10,6 +10,9 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
 {
     private const double IronStepK = 20;
     private const double LeastIronC = 280;
+    private const double AirStepK = 50;
+    private const double LeastAirC = 300;
+    private const double MostAirC = 450;
     private const int PreheatLevels = 4;
     private const double LeastPreheatC = 80;
 
@@ -42,7 +45,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     /// <summary>The first touch and the refit at one setting; null when the run failed.</summary>
     internal Station? Run(ToolSetting setting, EnthalpyCurve bare, EnthalpyCurve refill, double refillFlowC, CancellationToken cancellation)
     {
-        Duration longest = work.Limits.MostDwell.Value;
+        Duration longest = work.LongestWith(setting);
         if (simulator.Run(bare, refillFlowC, setting, longest, longest, cancellation) is not { } course)
         {
             return null;
@@ -50,12 +53,14 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
 
         // Without heat of melting it is never slower: if that does not flow, the real refit does not either.
         double needed = work.NeededC(refillFlowC);
-        TouchPlan? refit = course.SecondsUntilColdest(needed) is null
-            ? null
-            : simulator.Run(refill, refillFlowC, setting, longest, longest, cancellation) is { } real
-                ? TouchJudge.Judge(real, setting, needed, work.Limits, LaminatePerTouch)
-                : null;
-        return new Station(setting, course, refit);
+        if (course.SecondsUntilColdest(needed) is not { } bareS
+            || simulator.Run(refill, refillFlowC, setting, longest, longest, cancellation) is not { } real)
+        {
+            return new Station(setting, course, null, null);
+        }
+
+        double? delay = real.SecondsUntilColdest(needed) is { } realS && bareS > 0 ? realS / bareS : null;
+        return new Station(setting, course, TouchJudge.Judge(real, setting, needed, work.Limits, longest, LaminatePerTouch), delay);
     }
 
     private List<ToolSetting> Settings()
@@ -74,6 +79,16 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
             for (double set = most; set >= least - 1e-9; set -= IronStepK)
             {
                 settings.AddRange(preheats.Select(p => new ToolSetting(iron, Temperature.FromDegreesCelsius(set), p)));
+            }
+        }
+
+        foreach (HotAir air in work.Request.Bench.Air)
+        {
+            double most = Math.Min(air.Nozzle.MostSetting.DegreesCelsius, MostAirC);
+            for (double set = most; set >= LeastAirC - 1e-9; set -= AirStepK)
+            {
+                // Air alone is too slow for a joint on planes, and scorches its surroundings; it works with heat from below.
+                settings.AddRange(preheats.OfType<BoardHeat>().Select(p => new ToolSetting(null, Temperature.FromDegreesCelsius(set), p, air)).Where(simulator.CanSet));
             }
         }
 

@@ -1,44 +1,46 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
 
-/// <summary>Simulates one touch on the joint of a workload.</summary>
+/// <summary>Simulates one touch on the joint of a workload, on the bench as a calibration knows it.</summary>
 internal sealed class TouchSimulator(Workload work)
 {
+    private readonly BenchVariation _bench = LearnedBench.Of(work.Request);
+    private readonly PlanRequest _request = LearnedBench.Of(work.Request).Applied(work.Request);
+
+    // Time is advanced by this much between looks at whether a touch may end.
+    private static readonly Duration _look = Duration.FromSeconds(0.5);
+
     private static readonly SolverSettings _fineness = new();
 
     /// <summary>Whether a preheater can hold the board at a temperature.</summary>
-    internal bool CanHold(BoardHeat heat) => HeatFromBelow(heat) is not null;
+    internal bool CanHold(BoardHeat heat) => HeatFromBelow(_request, _bench.Applied(heat)) is not null;
+
+    /// <summary>Whether a tool can be set so.</summary>
+    internal bool CanSet(ToolSetting setting) => ToolsOf(_request, _bench.Applied(setting)) is not null;
 
     /// <summary>Runs a touch.</summary>
     /// <param name="solder">Heat content of the solder on the joint.</param>
     /// <param name="flowC">Its flow temperature [°C].</param>
     /// <param name="setting">How the tools are set.</param>
-    /// <param name="touch">How long the tip stays on.</param>
+    /// <param name="touch">How long the tool stays on.</param>
     /// <param name="end">End of the run, not before the end of the touch.</param>
     /// <param name="cancellation">Stops the run.</param>
-    /// <returns>The course of the touch, or null when the run did not converge.</returns>
+    /// <returns>The course of the touch, or null when the tools cannot be set so or the run did not converge.</returns>
     internal TouchCourse? Run(EnthalpyCurve solder, double flowC, ToolSetting setting, Duration touch, Duration end, CancellationToken cancellation)
     {
-        PlanRequest request = work.Request;
-        if (new IronSetting(setting.Iron, setting.Set, request.Bench.Contact).ToSource() is not SettingOutcome<TipSource>.Ready tip)
+        ToolSetting real = _bench.Applied(setting);
+        if (ToolsOf(_request, real) is not { } tools || Problem(_request, solder, flowC, real) is not { } problem)
         {
             return null;
         }
 
-        BottomHeat? below = setting.Preheat is null ? null : HeatFromBelow(setting.Preheat);
-        JointProblem problem = new()
+        problem = problem with
         {
-            Site = request.Site,
-            Solder = solder,
-            FlowTemperature = Temperature.FromDegreesCelsius(flowC),
-            Superheat = work.Limits.Superheat.Value,
-            Surroundings = request.Bench.Room,
-            Start = request.Bench.Room.Room,
-            Preheat = below,
-            Touches = [new Touch { Start = Duration.Zero, Span = touch, Side = request.Side, Tip = tip.Source }],
+            Touches = [new Touch { Start = Duration.Zero, Span = touch, Side = work.Request.Side, Tip = tools.Tip, Jet = tools.Jet }],
             End = end,
         };
         return HeatSolver.Solve(problem, _fineness, cancellation) is HeatOutcome.Completed completed
@@ -46,8 +48,131 @@ internal sealed class TouchSimulator(Workload work)
             : null;
     }
 
-    private BottomHeat? HeatFromBelow(BoardHeat heat) =>
-        new PreheatSetting(heat.Preheater, work.Request.Site.Board, work.Request.Bench.Room).ToBoardTemperature(heat.Board) is SettingOutcome<BottomHeat>.Ready ready
+    /// <summary>Runs a touch only until it has flowed and has been worked, at most for a given time.</summary>
+    /// <param name="bench">Joint and bench; need not be those of the workload.</param>
+    /// <param name="solder">Heat content of the solder on the joint.</param>
+    /// <param name="neededC">Temperature that the coldest solder must reach [°C].</param>
+    /// <param name="setting">How the tools are set.</param>
+    /// <param name="after">How long to go on afterwards.</param>
+    /// <param name="most">When to give up.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <returns>What was seen, or null when the tools cannot be set so or the run did not converge.</returns>
+    internal static BriefRun? RunUntilFlow(
+        PlanRequest bench,
+        EnthalpyCurve solder,
+        double neededC,
+        ToolSetting setting,
+        Duration after,
+        Duration most,
+        CancellationToken cancellation)
+    {
+        if (ToolsOf(bench, setting) is not { } tools || Problem(bench, solder, neededC, setting) is not { } problem)
+        {
+            return null;
+        }
+
+        if (Started(problem, tools.Tip) is not { } run)
+        {
+            return null;
+        }
+
+        run.Put(tools.Tip, tools.Jet, bench.Side);
+        while (!run.Flows && run.Elapsed < most - Duration.FromMilliseconds(1))
+        {
+            if (!run.Advance(UnitMath.Min(_look, most - run.Elapsed), cancellation))
+            {
+                return null;
+            }
+        }
+
+        BriefRun reached = BriefRun.Of(run, neededC);
+        double missing = (reached.FlowS ?? run.Elapsed.Seconds) + after.Seconds - run.Elapsed.Seconds;
+        return reached.FlowS is null || missing <= 0 || run.Advance(Duration.FromSeconds(missing), cancellation) ? BriefRun.Of(run, neededC) : null;
+    }
+
+    /// <summary>Runs a touch up to a time and reads a probe.</summary>
+    /// <param name="bench">Joint and bench.</param>
+    /// <param name="solder">Heat content of the solder on the joint.</param>
+    /// <param name="flowC">Its flow temperature [°C].</param>
+    /// <param name="setting">How the tools are set.</param>
+    /// <param name="probe">A name of <see cref="ProbeNames"/>.</param>
+    /// <param name="after">When to read.</param>
+    /// <param name="cancellation">Stops the run.</param>
+    /// <returns>The temperature [°C], or null when the tools cannot be set so or the run did not converge.</returns>
+    internal static double? ReadAt(
+        PlanRequest bench,
+        EnthalpyCurve solder,
+        double flowC,
+        ToolSetting setting,
+        string probe,
+        Duration after,
+        CancellationToken cancellation)
+    {
+        if (ToolsOf(bench, setting) is not { } tools || Problem(bench, solder, flowC, setting) is not { } problem)
+        {
+            return null;
+        }
+
+        problem = problem with
+        {
+            Touches = [new Touch { Start = Duration.Zero, Span = after, Side = bench.Side, Tip = tools.Tip, Jet = tools.Jet }],
+            End = after,
+        };
+        return HeatSolver.Solve(problem, _fineness, cancellation) is HeatOutcome.Completed completed && completed.Run.Probes.TryGetValue(probe, out TemperatureHistory? history)
+            ? history.At(after.Seconds)
+            : null;
+    }
+
+    private static LiveRun? Started(JointProblem problem, TipSource? tip)
+    {
+        try
+        {
+            return LiveRun.Start(problem with { Superheat = TemperatureDelta.Zero }, tip is null ? [] : [tip], _fineness);
+        }
+        catch (InvalidOperationException)
+        {
+            // The settled state over the preheater was not found.
+            return null;
+        }
+    }
+
+    private static JointProblem? Problem(PlanRequest request, EnthalpyCurve solder, double flowC, ToolSetting setting)
+    {
+        BottomHeat? below = null;
+        if (setting.Preheat is { } heat && (below = HeatFromBelow(request, heat)) is null)
+        {
+            return null;
+        }
+
+        return new JointProblem
+        {
+            Site = request.Site,
+            Solder = solder,
+            FlowTemperature = Temperature.FromDegreesCelsius(flowC),
+            Superheat = request.Limits.Superheat.Value,
+            Surroundings = request.Bench.Room,
+            Start = request.Bench.Room.Room,
+            Preheat = below,
+            Touches = [],
+            End = request.Limits.MostDwell.Value,
+        };
+    }
+
+    private static (TipSource? Tip, JetSource? Jet)? ToolsOf(PlanRequest request, ToolSetting setting)
+    {
+        if (setting.Iron is { } iron)
+        {
+            return new IronSetting(iron, setting.Set, request.Bench.Contact).ToSource() is SettingOutcome<TipSource>.Ready tip ? (tip.Source, null) : null;
+        }
+
+        return setting.Air is { } air
+            && new AirSetting(air.Nozzle, setting.Set, air.Flow, air.Distance, request.Bench.Room.Room).ToSource() is SettingOutcome<JetSource>.Ready jet
+            ? (null, jet.Source.WithCoefficientsScaled(air.FilmFactor))
+            : null;
+    }
+
+    private static BottomHeat? HeatFromBelow(PlanRequest request, BoardHeat heat) =>
+        new PreheatSetting(heat.Preheater, request.Site.Board, request.Bench.Room).ToBoardTemperature(heat.Board) is SettingOutcome<BottomHeat>.Ready ready
             ? ready.Source
             : null;
 }

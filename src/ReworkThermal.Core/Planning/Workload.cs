@@ -8,7 +8,7 @@ namespace ReworkThermal.Core.Planning;
 /// <summary>What a search works on: the request with everything that follows from it directly.</summary>
 internal sealed class Workload
 {
-    internal Workload(PlanRequest request, ThroughJoint joint, DamageModel damage, SolderProperties properties)
+    private Workload(PlanRequest request, ThroughJoint joint, DamageModel damage, SolderProperties properties)
     {
         Request = request;
         Joint = joint;
@@ -16,6 +16,20 @@ internal sealed class Workload
         Damage = damage;
         BoardThickness = request.Site.Board.StackUp.Thickness;
         Solder = JointSolder.ChargeIn(joint, BoardThickness, request.BaseSolder.Fractions, properties);
+    }
+
+    /// <summary>Sets up a request.</summary>
+    /// <exception cref="ArgumentException">The joint is not a through-hole joint, or the board's class of laminate is unknown.</exception>
+    internal static Workload Of(PlanRequest request, DamageLimits limits, SolderProperties properties)
+    {
+        if (request.Site.Joint is not ThroughJoint joint)
+        {
+            throw new ArgumentException("plans are made for through-hole joints", nameof(request));
+        }
+
+        LaminateLimits laminate = limits.LaminateOrNull(request.Site.Board.Laminate.ClassName)
+            ?? throw new ArgumentException($"unknown class of laminate '{request.Site.Board.Laminate.ClassName}'", nameof(request));
+        return new Workload(request, joint, new DamageModel(laminate, limits.Parameters, PadShape.Of(request.Site)), properties);
     }
 
     internal PlanRequest Request { get; }
@@ -33,6 +47,9 @@ internal sealed class Workload
 
     /// <summary>Density and conductivity rules.</summary>
     internal SolderProperties Properties { get; }
+
+    /// <summary>Longest touch with the tool of a setting.</summary>
+    internal Duration LongestWith(ToolSetting setting) => setting.Air is null ? Limits.MostDwell.Value : Limits.MostAirTime.Value;
 
     /// <summary>Temperature that the coldest solder must reach for a flow temperature [°C].</summary>
     internal double NeededC(double flowC) => flowC + Limits.Superheat.Value.Kelvins;

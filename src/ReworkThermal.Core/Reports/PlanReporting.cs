@@ -1,4 +1,6 @@
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Uncertainty;
+using UnitsNet;
 
 namespace ReworkThermal.Core.Reports;
 
@@ -48,12 +50,26 @@ public static class PlanReporting
         [.. plan.After.Gauges.Select(g => new GaugeLine(DamageWords.NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, DamageWords.NameOf(g.Support), g.Reason))],
         plan.After.Reason,
         plan.BindingLimit,
-        null,
+        plan.Sampling is { } spread ? SpreadOf(spread) : null,
         plan.Warnings);
 
+    private static TimeSpread SpreadOf(FlowSpread spread) => new(
+        TimeOf(spread.P10),
+        TimeOf(spread.P50),
+        TimeOf(spread.P90),
+        spread.Followed,
+        spread.Samples,
+        spread.FinishedInTime,
+        spread.PadTooHot,
+        [.. spread.Influences.Select(i => new InfluenceLine(i.Input.Name, i.Share, i.Input.HowToLearn, i.Input.Provenance.Source))],
+        spread.Explained);
+
+    private static Duration? TimeOf(SampledTime time) => time is SampledTime.At at ? at.Value : null;
+
     private static TouchLine Touch(TouchPlan touch) => new(
-        touch.Setting.Iron.Name,
-        touch.Setting.Set,
+        touch.Setting.Iron?.Name,
+        touch.Setting.Iron is null ? null : touch.Setting.Set,
+        touch.Setting.Air is { } air ? new AirLine(air.Nozzle.Name, touch.Setting.Set, air.Flow, air.Distance) : null,
         touch.Setting.Preheat?.Preheater.Name,
         touch.Board,
         touch.TimeToFlow,
@@ -62,11 +78,13 @@ public static class PlanReporting
         StopOf(touch.StopReason),
         touch.PadPeak);
 
-    private static string KindOf(PlanKind kind) => kind switch
+    /// <summary>Name of a kind of plan.</summary>
+    internal static string KindOf(PlanKind kind) => kind switch
     {
         PlanKind.SmallestBudget => "smallest budget",
         PlanKind.CoolestPad => "coolest pad",
         PlanKind.NoLead => "no lead",
+        PlanKind.Surest => "surest",
         PlanKind.LeastEffort => "least effort",
         PlanKind.NoPreheat => "no preheater",
         PlanKind.NothingAdded => "nothing added",

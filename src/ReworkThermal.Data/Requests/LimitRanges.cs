@@ -8,6 +8,7 @@ internal static class LimitRanges
     internal const int MostPasses = 12;
     internal static readonly Duration LeastDwell = Duration.FromSeconds(0.5);
     internal static readonly Duration MostDwell = Duration.FromSeconds(60);
+    internal static readonly Duration MostAirTime = Duration.FromSeconds(300);
     internal static readonly Duration MostWorkingTime = Duration.FromSeconds(20);
     internal static readonly Temperature LeastIron = Temperature.FromDegreesCelsius(150);
     internal static readonly Temperature MostIron = Temperature.FromDegreesCelsius(480);
@@ -22,6 +23,10 @@ internal static class LimitRanges
     internal static readonly Ratio MostAddedShare = Ratio.FromPercent(90);
     internal static readonly Temperature LeastAmbient = Temperature.FromDegreesCelsius(0);
     internal static readonly Temperature MostAmbient = Temperature.FromDegreesCelsius(50);
+    internal static readonly VolumeFlow LeastAirFlow = VolumeFlow.FromLitersPerMinute(1);
+    internal static readonly VolumeFlow MostAirFlow = VolumeFlow.FromLitersPerMinute(500);
+    internal static readonly Length LeastAirDistance = Length.FromMillimeters(1);
+    internal static readonly Length MostAirDistance = Length.FromMillimeters(200);
     internal static readonly Length LeastWire = Length.FromMillimeters(0.2);
     internal static readonly Length MostWire = Length.FromMillimeters(3);
 }

@@ -3,6 +3,7 @@ using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Profiles;
@@ -14,6 +15,8 @@ namespace ReworkThermal.Data.Requests;
 /// <summary>Reads a plan request (REQUEST.toml) against the workshop it refers to.</summary>
 public static class PlanRequestFile
 {
+    private const double TrialAirC = 350;
+
     private static readonly Dictionary<string, BoardSide> _sides = new(StringComparer.Ordinal)
     {
         ["top"] = BoardSide.Top,
@@ -41,6 +44,7 @@ public static class PlanRequestFile
         PlanRequest request = new()
         {
             Title = file.Text("title"),
+            BoardName = file.Text("board"),
             JointName = jointName,
             Site = ReadSite(file, jointName, workshop),
             Side = file.OneOf("side", _sides),
@@ -49,6 +53,8 @@ public static class PlanRequestFile
             Prior = ReadPrior(file, workshop),
             Bench = ReadBench(file.Table("bench"), workshop, assumed),
             Limits = ReadLimits(file.TableOrNull("limits"), workshop.Planning.Limits, assumed),
+            Scatter = workshop.Scatter,
+            Advice = workshop.Planning.Advice,
             Assumed = assumed,
         };
         file.Finish();
@@ -103,6 +109,7 @@ public static class PlanRequestFile
             },
             Irons = Chosen(bench, "irons", workshop.Profiles.Irons, 1),
             Contact = workshop.Profiles.Contacts[bench.OneOf("contact", _contacts)],
+            Air = ReadAir(bench, workshop),
             Preheaters = Chosen(bench, "preheaters", workshop.Profiles.Preheaters, 0),
             Dilutions = dilutions,
             Removal = bench.OneOf("removal", workshop.Removals.ToDictionary(r => r.Name, StringComparer.Ordinal)),
@@ -110,6 +117,29 @@ public static class PlanRequestFile
             WireFlux = workshop.Wire.FluxShare.Central,
             FluxDensity = workshop.Wire.FluxDensity.Central,
         };
+    }
+
+    private static List<HotAir> ReadAir(FieldReader bench, Workshop workshop)
+    {
+        if (!bench.Has("nozzles"))
+        {
+            return [];
+        }
+
+        List<AirNozzle> nozzles = Chosen(bench, "nozzles", workshop.Profiles.Nozzles, 1);
+        VolumeFlow flow = bench.Quantity("air_flow", UnitTable.VolumeFlows, LimitRanges.LeastAirFlow, LimitRanges.MostAirFlow);
+        Length distance = bench.Quantity("air_distance", UnitTable.Lengths, LimitRanges.LeastAirDistance, LimitRanges.MostAirDistance);
+        foreach (AirNozzle nozzle in nozzles)
+        {
+            // Whether flow and distance suit the nozzle does not depend on the temperature by much; the middle of its range tells.
+            AirSetting trial = new(nozzle, Temperature.FromDegreesCelsius(Math.Min(TrialAirC, nozzle.MostSetting.DegreesCelsius)), flow, distance, Temperature.FromDegreesCelsius(20));
+            if (trial.ToSource() is SettingOutcome<JetSource>.Refused refused)
+            {
+                throw bench.Wrong("nozzles", refused.Reason);
+            }
+        }
+
+        return [.. nozzles.Select(n => new HotAir(n, flow, distance))];
     }
 
     private static List<T> Chosen<T>(FieldReader bench, string field, IReadOnlyDictionary<string, T> shelf, int least)
@@ -133,6 +163,7 @@ public static class PlanRequestFile
         return new PlanLimits
         {
             MostDwell = fields.Read("most_dwell", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell, usual.MostDwell),
+            MostAirTime = fields.Read("most_air_time", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostAirTime, usual.MostAirTime),
             MostIronSetting = fields.Read("most_iron_setting", UnitTable.Temperatures, LimitRanges.LeastIron, LimitRanges.MostIron, usual.MostIronSetting),
             WorkingTime = fields.Read("working_time", UnitTable.Durations, Duration.Zero, LimitRanges.MostWorkingTime, usual.WorkingTime),
             Superheat = fields.Read("superheat", UnitTable.TemperatureDeltas, LimitRanges.LeastSuperheat, LimitRanges.MostSuperheat, usual.Superheat),

@@ -6,7 +6,8 @@ namespace ReworkThermal.Data.Requests;
 
 /// <summary>Limits that hold when a request does not set its own.</summary>
 /// <param name="Limits">The limits, each with its source.</param>
-public sealed record PlanningDefaults(PlanLimits Limits)
+/// <param name="Advice">Advice that goes with every plan, one sentence each.</param>
+public sealed record PlanningDefaults(PlanLimits Limits, IReadOnlyList<string> Advice)
 {
     /// <summary>Reads <c>planning.toml</c>.</summary>
     /// <param name="path">Path of the file.</param>
@@ -18,6 +19,7 @@ public sealed record PlanningDefaults(PlanLimits Limits)
         PlanLimits limits = new()
         {
             MostDwell = Limit(file, "most_dwell", t => t.Quantity("value", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell)),
+            MostAirTime = Limit(file, "most_air_time", t => t.Quantity("value", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostAirTime)),
             MostIronSetting = Limit(file, "most_iron_setting", t => t.Quantity("value", UnitTable.Temperatures, LimitRanges.LeastIron, LimitRanges.MostIron)),
             WorkingTime = Limit(file, "working_time", t => t.Quantity("value", UnitTable.Durations, Duration.Zero, LimitRanges.MostWorkingTime)),
             Superheat = Limit(file, "superheat", t => t.Quantity("value", UnitTable.TemperatureDeltas, LimitRanges.LeastSuperheat, LimitRanges.MostSuperheat)),
@@ -28,8 +30,15 @@ public sealed record PlanningDefaults(PlanLimits Limits)
             MostPasses = Limit(file, "most_passes", t => t.Whole("value", 1, LimitRanges.MostPasses)),
             LeadFreeOnly = false,
         };
+        List<string> advice = [];
+        foreach (FieldReader entry in file.Tables("advice"))
+        {
+            _ = entry.Provenance();
+            advice.Add(entry.Text("text"));
+        }
+
         file.Finish();
-        return new PlanningDefaults(limits);
+        return new PlanningDefaults(limits, advice);
     }
 
     private static Limit<T> Limit<T>(FieldReader file, string name, Func<FieldReader, T> read)

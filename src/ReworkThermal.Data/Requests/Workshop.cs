@@ -1,5 +1,7 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Triage;
+using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Limits;
 using ReworkThermal.Data.Profiles;
@@ -13,13 +15,17 @@ namespace ReworkThermal.Data.Requests;
 /// <param name="Removals">Ways of taking solder out.</param>
 /// <param name="Wire">Flux-cored wire.</param>
 /// <param name="Planning">Limits of a plan that a request need not repeat.</param>
+/// <param name="Scatter">How far one bench differs from the next.</param>
+/// <param name="Effort">Bench time of a repair.</param>
 public sealed record Workshop(
     AlloyShelf Alloys,
     ProfileLibrary Profiles,
     DamageLimits Limits,
     IReadOnlyList<RemovalMethod> Removals,
     WireStock Wire,
-    PlanningDefaults Planning)
+    PlanningDefaults Planning,
+    BenchScatter Scatter,
+    BenchEffort Effort)
 {
     /// <summary>Reads all data folders.</summary>
     /// <param name="root">Where they are.</param>
@@ -37,7 +43,9 @@ public sealed record Workshop(
             limits,
             RemovalFiles.Load(root),
             WireStock.Read(Path.Combine(root.Alloys, "wire.toml")),
-            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")));
+            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")),
+            ScatterFile.Read(Path.Combine(root.Profiles, "limits", "uncertainty.toml")),
+            EffortFile.Read(Path.Combine(root.Profiles, "limits", "triage.toml")));
     }
 
     private static void RequireKnownClasses(ProfileLibrary profiles, DamageLimits limits)

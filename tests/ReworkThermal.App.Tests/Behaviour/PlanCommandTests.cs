@@ -70,6 +70,6 @@ public sealed class PlanCommandTests
     {
         using TemporaryFolder folder = new();
         string path = folder.Write("request.toml", text);
-        return json ? Bench.Run("plan", path, "--json") : Bench.Run("plan", path);
+        return json ? Bench.Run("plan", path, "--samples", "20", "--json") : Bench.Run("plan", path, "--samples", "0");
     }
 }

@@ -156,8 +156,19 @@ public sealed class HeatFlowJointTests(ITestOutputHelper output)
     [Fact]
     public void Spokes_conduct_like_their_formula()
     {
-        // n k t w / L: four spokes of 0.25 mm on 35 um give 55 mW/K (computed from the formula). Here: the far pad lies between that of a
-        // direct and that of an isolated plane.
+        // Computed from n k t w / L: four spokes of 0.25 mm x 0.25 mm on 35 um of copper (394 W/mK) give 55 mW/K.
+        ThermalMaterial copper = ThermalMaterial.Of(Metal("copper", 394, 8920, 386));
+        ThermalMaterial glass = ThermalMaterial.Of(Laminate());
+        const double land = 0.8e-3;
+        ThermalMaterial ring = JointFilling.Spokes(FourSpokes(), land, copper, glass);
+        double conductance = 2 * Math.PI * ring.RadialConductivity * 35e-6 / Math.Log((land + 0.25e-3) / land);
+
+        Assert.Equal(4 * 394 * 35e-6, conductance, 0.055 * 0.02);
+    }
+
+    [Fact]
+    public void A_relieved_plane_draws_less_than_a_direct_and_more_than_an_isolated_one()
+    {
         double Far(PlaneConnection connection) => Run(Problem(Board(1), Joint(1, connection), Tip(), 5)).Probes[ProbeNames.FarPad].At(5);
         double direct = Far(new PlaneConnection.Direct());
         double spokes = Far(FourSpokes());

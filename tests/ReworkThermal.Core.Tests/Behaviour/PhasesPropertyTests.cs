@@ -9,6 +9,7 @@ using UnitsNet;
 namespace ReworkThermal.Core.Tests.Behaviour;
 
 /// <summary>Properties of melting and freezing over random mixes of joints and dilution alloys.</summary>
+[Properties(Arbitrary = [typeof(PhasesMixSeeds)])]
 public sealed class PhasesPropertyTests
 {
     /// <summary>Room [K] for a comparison of two numerical answers.</summary>
@@ -23,17 +24,19 @@ public sealed class PhasesPropertyTests
     }
 
     /// <summary>
-    /// By amount of substance. Not a theorem (a metatectic reaction melts on cooling), but true of every mix of assessed systems that a
-    /// repair can make. Mixes with indium get room of 1 %: in the fitted Bi-In-Sn system some liquid comes back near 92-97 °C while
-    /// (Sn) turns into the InSn4-type phase, a known artefact stated in that system's file.
+    /// By amount of substance. Not a theorem: solubility of lead and bismuth in (Sn) may shrink on cooling and let a little liquid back
+    /// (retrograde melting), and in the fitted Bi-In-Sn system some comes back while (Sn) turns into the InSn4-type phase. Where the
+    /// curve rises on cooling, equilibria found without the path must say the same.
     /// </summary>
     [Property(MaxTest = 150)]
-    public Property LiquidAmount_OnCooling_NeverRises(int seed)
+    public Property LiquidAmount_OnCooling_NeverRisesUnlessEquilibriumSaysSo(int seed)
     {
         MassFractions mix = PhasesData.RandomMix(seed);
-        double room = mix[Element.In] > 0 ? 1e-2 : 1e-6;
-        double[] amounts = [.. PhasesData.Melt(mix).Curve.Points.Select(LiquidAmount)];
-        return Enumerable.Range(1, amounts.Length - 1).All(i => amounts[i] >= amounts.Take(i).Max() - room).Label(mix.ToString());
+        IReadOnlyList<MeltCurvePoint> points = PhasesData.Melt(mix).Curve.Points;
+        double[] amounts = [.. points.Select(p => LiquidAmount(p.Phases))];
+        return Enumerable.Range(1, amounts.Length - 1)
+            .All(i => amounts[i] >= amounts[i - 1] - 1e-6 || (Confirmed(mix, points[i - 1]) && Confirmed(mix, points[i])))
+            .Label(mix.ToString());
     }
 
     [Property(MaxTest = 150)]
@@ -50,7 +53,8 @@ public sealed class PhasesPropertyTests
 
     /// <summary>
     /// Both ends are read where 0.01 % of the mass is liquid: below that share the path is not followed, while the equilibrium solidus
-    /// knows no threshold.
+    /// knows no threshold. Mixes with indium get room of 0.5 K: the fitted systems have eutectics a few tenths of a kelvin apart that
+    /// differ in one solid, and the two paths may end in different ones.
     /// </summary>
     [Property(MaxTest = 80)]
     public Property ScheilEnd_OfAnyMix_IsNotAboveTheSolidus(int seed)
@@ -58,18 +62,19 @@ public sealed class PhasesPropertyTests
         MassFractions mix = PhasesData.RandomMix(seed);
         MeltingBehaviour melting = PhasesData.Melt(mix);
         ScheilPath path = PhasesData.Freeze(mix);
-        bool below = path.End.Kelvins <= melting.Solidus.Kelvins + Rounding
+        double room = mix[Element.In] > 0 ? 0.5 : Rounding;
+        bool below = path.End.Kelvins <= melting.Solidus.Kelvins + room
             || melting.Curve.LiquidMassFractionAt(path.End) <= ScheilPath.NegligibleLiquid * 1.05;
         return below.Label($"{mix}: end {path.End}, solidus {melting.Solidus}");
     }
 
     [Property(MaxTest = 60)]
-    public Property ScheilLiquid_OnCooling_NeverRisesAndExceedsEquilibrium(int seed)
+    public Property ScheilLiquid_OnCooling_NeverRisesAndSolidsAddUp(int seed)
     {
         MassFractions mix = PhasesData.RandomMix(seed);
         ScheilPath path = PhasesData.Freeze(mix);
         IReadOnlyList<double> liquid = path.LiquidMassFractions;
-        bool falls = Enumerable.Range(1, liquid.Count - 1).All(i => liquid[i] <= liquid[i - 1] + 1e-12);
+        bool falls = Enumerable.Range(1, liquid.Count - 1).All(i => liquid[i] <= liquid[i - 1] + 1e-9);
         double formed = path.Solids.Sum(s => s.MassFraction) + liquid[^1];
         return (falls && Math.Abs(formed - 1) < 1e-6).Label($"{mix}: solids and liquid add up to {formed}");
     }
@@ -94,11 +99,19 @@ public sealed class PhasesPropertyTests
         return (Near(one.Solidus, two.Solidus) && Near(one.Liquidus, two.Liquidus) && Near(one.Flow, two.Flow)).Label($"{one.Composition} and {two.Composition}");
     }
 
-    private static double LiquidAmount(MeltCurvePoint point)
+    /// <summary>Whether the liquid share at a point of the curve lies between those of the equilibria a hair to either side of it.</summary>
+    private static bool Confirmed(MassFractions mix, MeltCurvePoint point)
+    {
+        double below = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius - 1e-4).LiquidMassFraction;
+        double above = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius + 1e-4).LiquidMassFraction;
+        return point.LiquidMassFraction >= Math.Min(below, above) - 2e-4 && point.LiquidMassFraction <= Math.Max(below, above) + 2e-4;
+    }
+
+    private static double LiquidAmount(IReadOnlyList<PhaseShare> phases)
     {
         double liquid = 0;
         double all = 0;
-        foreach (PhaseShare phase in point.Phases)
+        foreach (PhaseShare phase in phases)
         {
             double moles = phase.MassFraction / phase.Composition.ToMoleFractions().MeanGramsPerMole();
             all += moles;

@@ -21,7 +21,7 @@ public sealed class HeatFlowBandedCholeskyTests
         BandedCholesky solver = new(size, band, tail);
         for (int j = 0; j < size; j++)
         {
-            for (int i = j + 1; i < Math.Min(size, j + band + 1); i++)
+            foreach (int i in new[] { j + 1, j + band }.Where(i => i < size))
             {
                 matrix[i, j] = matrix[j, i] = -random.NextDouble();
             }
@@ -59,12 +59,11 @@ public sealed class HeatFlowBandedCholeskyTests
     private static void Load(BandedCholesky solver, double[,] matrix, int from)
     {
         int size = matrix.GetLength(0);
+        double Entry(int row, int column) => row < size ? matrix[row, column] : 0;
         for (int j = from; j < size; j++)
         {
-            for (int i = j; i < Math.Min(size, j + solver.Bandwidth + 1); i++)
-            {
-                solver.Set(i, j, matrix[i, j]);
-            }
+            double outermost = solver.Bandwidth == 1 ? 0 : Entry(j + solver.Bandwidth, j);
+            solver.SetColumn(j, matrix[j, j], Entry(j + 1, j), outermost);
         }
     }
 

@@ -27,7 +27,7 @@ public sealed class ProfileLibraryTests
         ImpossibleGeometryException problem = Assert.Throws<ImpossibleGeometryException>(
             () => library.Joints["jack-anchor-two-layer"].On(library.Boards["six-layer-controller"]));
 
-        Assert.Equal("connections", problem.Field);
+        Assert.Equal("connection", problem.Field);
         Assert.Contains("has 6 copper layer(s)", problem.Message, StringComparison.Ordinal);
     }
 }

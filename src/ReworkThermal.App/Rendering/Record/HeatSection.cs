@@ -1,7 +1,6 @@
 using System.Globalization;
 using ReworkThermal.App.Rendering.Charts;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Reports;

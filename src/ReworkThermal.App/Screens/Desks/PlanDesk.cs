@@ -47,6 +47,7 @@ internal sealed class PlanDesk(Workshop workshop, MeltingShelf melting, PadRecko
         PlanRequest request = new()
         {
             Title = $"{form[PlanField.Joint]} on {form[PlanField.Board]}",
+            BoardName = form[PlanField.Board],
             JointName = form[PlanField.Joint],
             Site = site,
             Side = form[PlanField.Side] == "top" ? BoardSide.Top : BoardSide.Bottom,
@@ -55,6 +56,8 @@ internal sealed class PlanDesk(Workshop workshop, MeltingShelf melting, PadRecko
             Prior = workshop.Limits.PriorOrNull(form[PlanField.EarlierHeat]) ?? workshop.Limits.Priors[0],
             Bench = Bench(form),
             Limits = Limits(form),
+            Scatter = workshop.Scatter,
+            Advice = workshop.Planning.Advice,
             Assumed = [ScreenPlanWords.AllAlloys(workshop.Alloys.Dilutions.Count), ScreenPlanWords.UsualLimits],
         };
         PlanOutcome outcome = new PlanSearch(melting.Engine, melting.Alloys.Properties, workshop.Limits).Search(request, new Told(progress), cancellation);

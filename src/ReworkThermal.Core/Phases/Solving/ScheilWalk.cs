@@ -12,6 +12,13 @@ internal sealed class ScheilWalk
     private const double SmallestStepKelvin = 1e-6;
     private const int MostSteps = 6000;
 
+    /// <summary>
+    /// So many changes of phases at one temperature mean that a phase comes and goes: what forms dissolves another that is set aside
+    /// already. The equilibrium a hair lower decides.
+    /// </summary>
+    private const int MostChangesInPlace = 8;
+    private const double InPlaceKelvin = 1e-6;
+
     private readonly EquilibriumKernel _kernel;
     private readonly double[] _overall;
     private readonly double[] _liquid;
@@ -20,7 +27,11 @@ internal sealed class ScheilWalk
     private readonly MassBasis _mass;
     private readonly List<(double Kelvin, double Liquid)> _path = [];
     private readonly Dictionary<int, double[]> _solids = [];
+    private Assemblage? _current;
+    private double _stepKelvin = FirstStepKelvin;
     private double _remaining = 1;
+    private int _changesInPlace;
+    private int _restartsInARow;
 
     internal ScheilWalk(EquilibriumKernel kernel, double[] overall)
     {
@@ -45,22 +56,16 @@ internal sealed class ScheilWalk
     /// <returns>Null when all is well; otherwise why not, as a clause.</returns>
     internal string? Follow(double lowestKelvin, double negligible)
     {
-        Assemblage current;
         switch (new LiquidusSearch(_kernel).Begin(_overall, _basins))
         {
             case PathStart.AtLiquidus(Assemblage liquid, PhaseState solid):
                 Record(liquid.Kelvin);
                 liquid.Phases.Add(solid);
-                if (Joined(liquid) is not { } begun)
-                {
-                    return null;
-                }
-
-                current = begun;
+                _current = Joined(liquid);
                 break;
             case PathStart.AtTop(Assemblage liquid):
                 Record(liquid.Kelvin);
-                current = liquid;
+                _current = liquid;
                 break;
             case PathStart.Failed(string reason):
                 return reason;
@@ -68,77 +73,79 @@ internal sealed class ScheilWalk
                 throw new System.Diagnostics.UnreachableException();
         }
 
-        double step = FirstStepKelvin;
         for (int count = 0; count < MostSteps; count++)
         {
-            if (_path[^1].Liquid <= negligible || _remaining <= negligible)
+            if (_current is not { LiquidAmount: > 0 } current || _path[^1].Liquid <= negligible || _remaining <= negligible || current.Kelvin <= lowestKelvin)
             {
                 return null;
             }
 
-            if (current.Kelvin <= lowestKelvin)
+            Advance(current, _step.Take(current, Math.Max(current.Kelvin - _stepKelvin, lowestKelvin)));
+            if (_stepKelvin >= SmallestStepKelvin && _changesInPlace <= MostChangesInPlace)
             {
-                return null;
+                continue;
             }
 
-            CoolingStepOutcome outcome = _step.Take(current, Math.Max(current.Kelvin - step, lowestKelvin));
-            switch (outcome)
+            if (Restart(current) is not { } restarted)
             {
-                case CoolingStepOutcome.Reached(Assemblage state) when 1 - state.LiquidAmount > LiquidPerStep && step > SmallestStepKelvin:
-                    step *= Math.Max(0.2, 0.8 * LiquidPerStep / (1 - state.LiquidAmount));
-                    break;
-                case CoolingStepOutcome.Reached(Assemblage state):
-                    current = SetAside(state);
-                    step = Math.Min(step * 1.4, LargestStepKelvin);
-                    break;
-                case CoolingStepOutcome.Changed(Assemblage before, _, var joining) when 1 - before.LiquidAmount <= 2 * LiquidPerStep:
-                    Assemblage next = SetAside(before);
-                    if (joining is null)
-                    {
-                        next.Phases.RemoveAll(p => Vanished(before, p));
-                    }
-                    else
-                    {
-                        joining.Amount = 0;
-                        next.Phases.Add(joining);
-                        if (Joined(next) is not { } after)
-                        {
-                            return null;
-                        }
-
-                        next = after;
-                    }
-
-                    current = next;
-                    _basins.Renew(current.Kelvin, current.Potentials, 1);
-                    step = FirstStepKelvin;
-                    break;
-                case CoolingStepOutcome.Changed:
-                    step *= 0.5;
-                    break;
-                default:
-                    step *= 0.3;
-                    break;
+                return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"no equilibrium was found just below {current.Kelvin - 273.15:0.0} °C");
             }
 
-            if (step < SmallestStepKelvin)
-            {
-                if (Restart(current) is not { } restarted)
-                {
-                    return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"no equilibrium was found just below {current.Kelvin - 273.15:0.0} °C");
-                }
-
-                if (restarted.LiquidAmount <= 0)
-                {
-                    return null;
-                }
-
-                current = restarted;
-                step = FirstStepKelvin;
-            }
+            _current = restarted;
+            _stepKelvin = FirstStepKelvin;
+            _changesInPlace = 0;
         }
 
         return "the path took too many steps";
+    }
+
+    private void Advance(Assemblage current, CoolingStepOutcome outcome)
+    {
+        switch (outcome)
+        {
+            case CoolingStepOutcome.Reached(Assemblage state) when 1 - state.LiquidAmount > LiquidPerStep && _stepKelvin > SmallestStepKelvin:
+                _stepKelvin *= Math.Max(0.2, 0.8 * LiquidPerStep / (1 - state.LiquidAmount));
+                break;
+            case CoolingStepOutcome.Reached(Assemblage state):
+                _current = SetAside(state);
+                _restartsInARow = _stepKelvin > SmallestStepKelvin * 100 ? 0 : _restartsInARow;
+                _stepKelvin = Math.Min(_stepKelvin * 1.4, LargestStepKelvin);
+                _changesInPlace = 0;
+                break;
+            case CoolingStepOutcome.Changed(Assemblage before, _, var joining) when 1 - before.LiquidAmount <= 2 * LiquidPerStep:
+                _changesInPlace = current.Kelvin - before.Kelvin < InPlaceKelvin ? _changesInPlace + 1 : 0;
+                Change(before, joining);
+                break;
+            case CoolingStepOutcome.Changed:
+                _stepKelvin *= 0.5;
+                break;
+            default:
+                _stepKelvin *= 0.3;
+                break;
+        }
+    }
+
+    private void Change(Assemblage before, PhaseState? joining)
+    {
+        Assemblage next = SetAside(before);
+        if (joining is null)
+        {
+            next.Phases.RemoveAll(p => Vanished(before, p));
+            _current = next;
+        }
+        else
+        {
+            joining.Amount = 0;
+            next.Phases.Add(joining);
+            _current = Joined(next);
+        }
+
+        if (_current is { } current)
+        {
+            _basins.Renew(current.Kelvin, current.Potentials, 1);
+        }
+
+        _stepKelvin = FirstStepKelvin;
     }
 
     /// <summary>Lets the last phase of an assemblage join; null when the liquid freezes completely in that reaction.</summary>
@@ -222,7 +229,9 @@ internal sealed class ScheilWalk
     /// </summary>
     private Assemblage? Restart(Assemblage current)
     {
-        foreach (double drop in (ReadOnlySpan<double>)[1e-5, 1e-3, 1e-2, 0.1])
+        // Restarts in a row without a step between them go further each time.
+        ReadOnlySpan<double> drops = [1e-5, 1e-3, 1e-2, 0.1, 0.5];
+        foreach (double drop in drops[Math.Min(_restartsInARow++, drops.Length - 1)..])
         {
             if (_kernel.Global.Find(_liquid, current.Kelvin - drop, out _) is { } found)
             {

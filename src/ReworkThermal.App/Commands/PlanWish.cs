@@ -1,0 +1,8 @@
+namespace ReworkThermal.App.Commands;
+
+/// <summary>What the command line asks of a plan.</summary>
+/// <param name="Path">The request.</param>
+/// <param name="Samples">Benches to sample per plan; 0 for none.</param>
+/// <param name="Why">Number of the plan to explain; null for none.</param>
+/// <param name="Compare">Numbers of two plans to set side by side; empty for none.</param>
+internal sealed record PlanWish(string Path, int Samples, int? Why, int[] Compare);

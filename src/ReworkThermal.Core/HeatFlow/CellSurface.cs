@@ -1,0 +1,55 @@
+namespace ReworkThermal.Core.HeatFlow;
+
+/// <summary>The outer surface of one cell.</summary>
+/// <param name="Face">Face of the body it belongs to.</param>
+/// <param name="Cell">Cell behind it.</param>
+/// <param name="Area">Area [m2].</param>
+/// <param name="Conductance">Conductance of the half cell behind it [W/K]; of the solid for a cell that melts.</param>
+/// <param name="From">Begin of the stretch it covers: a radius or a height [m].</param>
+/// <param name="To">End of that stretch [m].</param>
+internal sealed record CellSurface(ThermalFace Face, int Cell, double Area, double Conductance, double From, double To)
+{
+    /// <summary>All outer surfaces of a grid. Steps between rings of different height count as insulated.</summary>
+    internal static IEnumerable<CellSurface> Of(CellGrid grid)
+    {
+        for (int i = 0; i < grid.Radial.Count; i++)
+        {
+            int top = grid.TopCell(i);
+            int bottom = grid.BottomCell(i);
+            if (top >= 0)
+            {
+                yield return Horizontal(grid, i, top, ThermalFace.Top);
+                yield return Horizontal(grid, i, bottom, ThermalFace.Bottom);
+            }
+        }
+
+        for (int j = 0; j < grid.Axial.Count; j++)
+        {
+            if (grid.MaterialAt(grid.Radial.Count - 1, j) is { } rim)
+            {
+                yield return Vertical(grid, grid.Radial.Count - 1, j, ThermalFace.Rim, rim);
+            }
+
+            if (grid.Radial.Faces[0] > 0 && grid.MaterialAt(0, j) is { } bore)
+            {
+                yield return Vertical(grid, 0, j, ThermalFace.Bore, bore);
+            }
+        }
+    }
+
+    private static CellSurface Horizontal(CellGrid grid, int radial, int axial, ThermalFace face)
+    {
+        double area = grid.RingArea(radial);
+        double conductance = 2 * grid.MaterialAt(radial, axial)!.AxialConductivity * area / grid.Axial.Width(axial);
+        return new CellSurface(face, grid.Index(radial, axial), area, conductance, grid.Radial.Faces[radial], grid.Radial.Faces[radial + 1]);
+    }
+
+    private static CellSurface Vertical(CellGrid grid, int radial, int axial, ThermalFace face, ThermalMaterial material)
+    {
+        double edge = grid.Radial.Faces[face == ThermalFace.Rim ? radial + 1 : radial];
+        double height = grid.Axial.Width(axial);
+        double spread = Math.Abs(Math.Log(edge / grid.Radial.Centres[radial]));
+        double conductance = 2 * Math.PI * height * material.RadialConductivity / spread;
+        return new CellSurface(face, grid.Index(radial, axial), 2 * Math.PI * edge * height, conductance, grid.Axial.Faces[axial], grid.Axial.Faces[axial + 1]);
+    }
+}

@@ -1,0 +1,35 @@
+using ReworkThermal.Core.HeatFlow;
+
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>What one short run showed.</summary>
+/// <param name="FlowS">When the coldest solder reached the wanted temperature [s]; null if it did not.</param>
+/// <param name="ColdestC">Hottest that the coldest solder got [°C].</param>
+/// <param name="PadPeakC">Hottest that a pad interface got [°C].</param>
+internal readonly record struct BriefRun(double? FlowS, double ColdestC, double PadPeakC)
+{
+    /// <summary>Reads a run as far as it got.</summary>
+    internal static BriefRun Of(LiveRun run, double neededC)
+    {
+        TemperatureHistory coldest = run.History(ProbeNames.ColdestSolder);
+        return new BriefRun(
+            FirstAbove(coldest, neededC),
+            coldest.PeakCelsius,
+            Math.Max(run.History(ProbeNames.NearPad).PeakCelsius, run.History(ProbeNames.FarPad).PeakCelsius));
+    }
+
+    private static double? FirstAbove(TemperatureHistory history, double celsius)
+    {
+        ReadOnlySpan<double> t = history.Seconds;
+        ReadOnlySpan<double> value = history.Celsius;
+        for (int i = 0; i < t.Length; i++)
+        {
+            if (value[i] >= celsius)
+            {
+                return i == 0 ? t[0] : t[i - 1] + ((t[i] - t[i - 1]) * (celsius - value[i - 1]) / (value[i] - value[i - 1]));
+            }
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,10 @@
+using UnitsNet;
+
+namespace ReworkThermal.Core.Reports;
+
+/// <summary>Hot air on a joint.</summary>
+/// <param name="Nozzle">The nozzle.</param>
+/// <param name="Setting">Set temperature of the air.</param>
+/// <param name="Flow">Flow of free air.</param>
+/// <param name="Distance">Distance of nozzle and board.</param>
+public sealed record AirLine(string Nozzle, Temperature Setting, VolumeFlow Flow, Length Distance);
