@@ -56,6 +56,8 @@ quiet touch void "$slip" --reason "wrong pad typed: the tool was on S2"
 # A wire for the missing pad: judged first, then laid; one end was measured with a thermocouple.
 quiet wire judge --awg 30 --length 14 --current 0.02 --kind ptfe --crosses-copper
 must_say "Fit"
+quiet wire plan --pad TP4
+must_say "iron"
 quiet wire run 12 TP4 --awg 30 --length 14 --kind ptfe --note "along the edge, glued down"
 cat > "$out/tp4.csv" <<'CSV'
 time_s,temperature_c

@@ -19,6 +19,7 @@ internal static class WireCommand
         options.Job,
         Judge(shell, options),
         Pair(shell, options),
+        WirePlanCommand.Define(shell, options),
         Run(shell, options),
         List(shell, options),
     };

@@ -153,6 +153,10 @@ internal static partial class HelpText
 
     internal const string WirePair = "Work out a differential pair over wires: skew, share of the bit time, impedance.";
 
+    internal const string WirePlan = "Find iron settings for the touch that solders the end of a wire to a pad of the job.";
+
+    internal const string WireSolder = "Solder that the wire is set with, by name or composition.";
+
     internal const string WireRun = "Record a wire that was laid; its two soldering touches are logged with 'touch log'.";
 
     internal const string WireList = "List the wires of a job.";

@@ -28,9 +28,21 @@ internal static class WireWords
 
     internal const string PairCaution = "A wire pair does not keep the impedance of the tracks: try and test it at full speed before it is handed over.";
 
+    internal const string NoSetting = "No iron at hand makes the solder on this pad flow within the limits: it flows too late, or the pad gets too hot.";
+
+    internal const string TwoTouches = "This is one end; the other end of the wire costs its own pad a touch of its own.";
+
+    internal static readonly string[] PlanColumns = ["tools", ">flows", ">hold", ">pad °C", ">laminate", ">used after", "band"];
+
     internal static readonly string[] ListColumns = ["from", "to", "wire", ">touches logged", "note"];
 
     internal static string TooClose(string diameter) => $"--spacing must be above the diameter of the conductor, {diameter} mm.";
+
+    internal static string PlanTitle(PadId pad) => $"Soldering a wire to pad {pad}";
+
+    internal static string AssumedSolder(string solder) => $"The wire is taken to be set with {solder}; --with names another.";
+
+    internal static string PadLimit(string limit) => $"The interface of pad and laminate must stay below {limit} (profiles/limits/planning.toml).";
 
     internal static string Title(WireGauge gauge, string length, string kind) => $"{gauge} wire, {length}, {kind}";
 

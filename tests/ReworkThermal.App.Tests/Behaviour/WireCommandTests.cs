@@ -51,6 +51,30 @@ public sealed class WireCommandTests
         Assert.True(pad.GetProperty("peak_c").GetDouble() > 200);
     }
 
+    [Fact]
+    public void Settings_for_the_end_of_a_wire_flow_in_time_and_spare_the_pad()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        bench.Must("job", "pad", "test pad", "--pad", "TP4", "--joint", "wire-landing-pad-six-layer");
+        JsonElement[] touches = [.. bench.Json("wire", "plan", "--pad", "TP4").GetProperty("touches").EnumerateArray()];
+        Assert.NotEmpty(touches);
+        double previous = 0;
+        foreach (JsonElement touch in touches)
+        {
+            Assert.InRange(touch.GetProperty("dwell_s").GetDouble(), touch.GetProperty("time_to_flow_s").GetDouble() + 1 - 1e-6, 5);
+            Assert.True(touch.GetProperty("pad_peak_c").GetDouble() <= 320);
+            double cost = touch.GetProperty("added_laminate_share").GetProperty("central").GetDouble();
+            Assert.True(cost >= previous);
+            previous = cost;
+        }
+
+        // A big pin tied to two planes takes longer than a small pad at the same setting.
+        JsonElement[] pin = [.. bench.Json("wire", "plan", "--pad", "12").GetProperty("touches").EnumerateArray()];
+        Assert.All(pin, p => Assert.All(
+            touches.Where(t => t.GetProperty("tools").GetString() == p.GetProperty("tools").GetString()),
+            t => Assert.True(t.GetProperty("time_to_flow_s").GetDouble() < p.GetProperty("time_to_flow_s").GetDouble())));
+    }
+
     [Theory]
     [InlineData("wire", "judge", "--awg", "30", "--length", "14", "--current", "1", "--kind", "golden")]
     [InlineData("wire", "judge", "--awg", "60", "--length", "14", "--current", "1", "--kind", "ptfe")]
