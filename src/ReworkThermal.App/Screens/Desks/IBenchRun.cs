@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
@@ -11,6 +12,9 @@ internal interface IBenchRun
 
     /// <summary>The tool comes off: temperature at the interface of pad and laminate, from contact until then.</summary>
     public TemperatureHistory Release(Duration elapsed);
+
+    /// <summary>How long to wait after the release before the pad may be touched again, or null when that cannot be told.</summary>
+    public CoolDown? Wait();
 
     /// <summary>The joint so long after the tool came off; times rise from call to call.</summary>
     public BenchReading Cool(Duration sinceRelease);

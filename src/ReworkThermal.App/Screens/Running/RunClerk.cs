@@ -38,6 +38,9 @@ internal sealed class RunClerk(Func<IBenchRuns?> runs, Action<Message> post) : I
 
     public void Dispose() => _worker.Dispose();
 
+    /// <summary>Waits until nothing runs any more, within bounds.</summary>
+    internal void Finish() => _worker.Finish();
+
     private void Begin(Errand.BeginRun begin)
     {
         _turn = begin.Turn;
@@ -68,6 +71,10 @@ internal sealed class RunClerk(Func<IBenchRuns?> runs, Action<Message> post) : I
         TemperatureHistory? history = null;
         Guarded(() => history = release.Turn == _turn ? _run?.Release(Duration.FromSeconds(release.Elapsed.TotalSeconds)) : null);
         post(new Message.RunReleased(release.Turn, history));
+        if (release.Turn == _turn && _run is { } run)
+        {
+            Guarded(() => post(new Message.CoolingKnown(release.Turn, run.Wait())));
+        }
     }
 
     private void Guarded(Action work)

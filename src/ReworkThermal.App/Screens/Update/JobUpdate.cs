@@ -20,7 +20,12 @@ internal static class JobUpdate
         int row = Math.Min(state.JobPlace.Row, _fields.Length + pads.Count - 1);
         if (Rows.After(row, _fields.Length + pads.Count, press) is int next)
         {
-            return new Step(state with { JobPlace = state.JobPlace with { Row = next } });
+            PadId? reached = next >= _fields.Length && state.Clock.Stage is TouchStage.Ready or TouchStage.Cooling ? pads[next - _fields.Length].Pad : null;
+            return new Step(state with
+            {
+                JobPlace = state.JobPlace with { Row = next },
+                Clock = state.Clock with { Pad = reached ?? state.Clock.Pad },
+            });
         }
 
         PadLedger? pad = row >= _fields.Length ? pads[row - _fields.Length] : null;

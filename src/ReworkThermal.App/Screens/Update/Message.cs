@@ -1,5 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 
@@ -64,6 +65,9 @@ internal abstract record Message
 
     /// <summary>The simulation of a finished touch; null when there is none.</summary>
     internal sealed record RunReleased(int Turn, TemperatureHistory? Interface) : Message;
+
+    /// <summary>How long the pad must cool; null when that cannot be told.</summary>
+    internal sealed record CoolingKnown(int Turn, CoolDown? CoolDown) : Message;
 
     /// <summary>Something behind the screens went wrong; the screens go on.</summary>
     internal sealed record Faulted(string Reason) : Message;
