@@ -88,6 +88,9 @@ internal static class Front
             case Reply.AnsweredBroken broken:
                 Print(broken.Report, asJson, shell);
                 return ExitCode.BadData;
+            case Reply.AnsweredStoreTrouble trouble:
+                Print(trouble.Report, asJson, shell);
+                return ExitCode.StoreTrouble;
             case Reply.Misused misused:
                 return Complain(shell, ExitCode.Usage, misused.Sentence);
             case Reply.Unusable unusable:

@@ -8,14 +8,15 @@ namespace ReworkThermal.App.Commands;
 internal static class ScreensCommand
 {
     /// <summary>Lets the root command start the terminal UI.</summary>
-    internal static void Attach(RootCommand root, Shell shell)
+    /// <param name="root">The root command.</param>
+    /// <param name="shell">Streams and manners.</param>
+    /// <param name="store">The option that names the job store; the root command has it already.</param>
+    internal static void Attach(RootCommand root, Shell shell, Option<string?> store)
     {
         Option<bool> plain = new("--plain") { Description = HelpText.Plain };
         Option<bool> light = new("--light") { Description = HelpText.Light };
-        Option<string?> store = new("--store") { Description = HelpText.Store, HelpName = "file" };
         root.Add(plain);
         root.Add(light);
-        root.Add(store);
         root.SetAction(parse => Run(new ScreenOptions(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store)), shell));
     }
 
