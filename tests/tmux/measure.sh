@@ -25,7 +25,8 @@ for run in 1 2 3 4 5; do
     mux respawn-pane -k -t bench "exec '$program' --store '$folder/jobs.db'"
     tries=500
     until screen | grep -qF '[1 Job]' || [ "$tries" -eq 0 ]; do tries=$((tries - 1)); done
-    echo "first screen, run $run: $(($(now_ms) - begin)) ms, looking included"
+    took=$(($(now_ms) - begin))
+    echo "first screen, run $run: $took ms, looking included; processor time by then $(($(ticks "$(pid)") * 10)) ms"
 done
 mux kill-server
 sleep 0.5

@@ -17,12 +17,12 @@ internal static class ScreensCommand
         Option<bool> light = new("--light") { Description = HelpText.Light };
         root.Add(plain);
         root.Add(light);
-        root.SetAction(parse =>
-        {
-            ScreenOptions options = new(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store));
-            return (shell.Screens ?? NoScreens)(options) is { } reason ? Front.Show(new Reply.Misused(reason), asJson: false, shell) : ExitCode.Done;
-        });
+        root.SetAction(parse => Run(new ScreenOptions(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store)), shell));
     }
+
+    /// <summary>Runs the terminal UI, or says why it cannot.</summary>
+    internal static int Run(ScreenOptions options, Shell shell) =>
+        (shell.Screens ?? NoScreens)(options) is { } reason ? Front.Show(new Reply.Misused(reason), asJson: false, shell) : ExitCode.Done;
 
     private static string NoScreens(ScreenOptions options) => ScreenWords.NeedsTerminal;
 }

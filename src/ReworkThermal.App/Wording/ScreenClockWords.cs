@@ -59,9 +59,17 @@ internal static class ScreenClockWords
 
     internal static string ToolQuestion(ToolField field) => field switch
     {
-        ToolField.Iron => "iron set to, °C and name, such as 350 medium (empty: not used)",
-        ToolField.Air => "hot air, °C and L/min and nozzle, such as 330 20 round-6 (empty: not used)",
-        ToolField.Preheat => "board held at, °C and heater, such as 100 hot-plate (empty: not used)",
+        ToolField.Iron => "iron",
+        ToolField.Air => "hot air",
+        ToolField.Preheat => "board held at",
+        _ => throw new ArgumentOutOfRangeException(nameof(field)),
+    };
+
+    internal static string ToolHint(ToolField field) => field switch
+    {
+        ToolField.Iron => "°C name, as 350 medium; empty: not used",
+        ToolField.Air => "°C L/min nozzle, as 330 20 round-6; empty: not used",
+        ToolField.Preheat => "°C heater, as 100 hot-plate; empty: not used",
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
     };
 

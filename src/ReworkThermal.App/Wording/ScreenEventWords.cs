@@ -32,7 +32,7 @@ internal static class ScreenEventWords
 
     private static string Exposure(Exposure exposure)
     {
-        string melted = exposure.Pads.Any(p => p.Melted == true) ? ", flowed" : string.Empty;
+        string melted = exposure.Pads.Any(p => p.Melted == true) ? ", melted" : string.Empty;
         string trace = exposure.Pads.All(p => p.Series is null) ? ", no temperatures" : string.Empty;
         return string.Create(
             CultureInfo.InvariantCulture,

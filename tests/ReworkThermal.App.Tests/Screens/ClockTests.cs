@@ -27,6 +27,7 @@ public sealed class ClockTests
         Assert.Equal(3, touch.Dwell.Seconds, 3);
         Assert.Equal(350, Assert.IsType<ToolSetting.Iron>(touch.Tools.Single()).Set.DegreesCelsius, 6);
         Assert.NotNull(touch.Pads.Single().Series);
+        Assert.False(touch.Pads.Single().Melted);
         Assert.Empty(screen.Stored.OpenTouches);
     }
 
@@ -90,7 +91,7 @@ public sealed class ClockTests
         using ScreenHarness screen = new();
         screen.Engines.Simulates = false;
         Ready(screen).Keys(Key.Space).Settle().Until("clock only: invented lack").Wait(2).Keys(Key.Space).Settle().Until("TOOL OFF");
-        Assert.Null(screen.Stored.Exposures.Single().What.Pads.Single().Series);
+        Assert.Equal((null, null), (screen.Stored.Exposures.Single().What.Pads.Single().Series, screen.Stored.Exposures.Single().What.Pads.Single().Melted));
     }
 
     [Fact]

@@ -77,7 +77,7 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
     {
         public BenchReading Advance(Duration elapsed) => At(elapsed.Seconds, 23 + (60 * elapsed.Seconds));
 
-        public TemperatureHistory Release(Duration elapsed) => new([0, elapsed.Seconds], [23, 23 + (60 * elapsed.Seconds)]);
+        public BenchRelease Release(Duration elapsed) => new(new TemperatureHistory([0, elapsed.Seconds], [23, 23 + (60 * elapsed.Seconds)]), elapsed.Seconds > 4);
 
         public CoolDown? Wait() => null;
 

@@ -21,12 +21,12 @@ internal sealed class BenchRun(LiveRun run, JointSetup.Posed posed, PadHistory.K
         return Reading(budget: true);
     }
 
-    public TemperatureHistory Release(Duration elapsed)
+    public BenchRelease Release(Duration elapsed)
     {
         Follow(elapsed);
         run.Lift();
         _released = run.Elapsed;
-        return Pad();
+        return new BenchRelease(Pad(), _melted);
     }
 
     public CoolDown? Wait()
@@ -79,7 +79,7 @@ internal sealed class BenchRun(LiveRun run, JointSetup.Posed posed, PadHistory.K
             throw new InvalidOperationException("the heat solver could not take the step");
         }
 
-        _melted |= run.Flows;
+        _melted |= run.LiquidShare > 0;
     }
 
     private BenchReading Reading(bool budget) => new(

@@ -38,7 +38,7 @@ internal sealed class BenchRuns(Workshop workshop, JointPoser poser, PadReckoner
     {
         Touch touch = new() { Start = Duration.Zero, Span = stop, Side = posed.Side, Tip = posed.Tip, Jet = posed.Jet };
         return HeatSolver.Solve(posed.Problem with { Touches = [touch], End = stop }) is HeatOutcome.Completed { Run: { } run }
-            ? BenchRun.BudgetAfter(history, BenchRun.Hotter(run.Probes[ProbeNames.NearPad], run.Probes[ProbeNames.FarPad], 0), run.LiquidShare[^1] > 0.5)
+            ? BenchRun.BudgetAfter(history, BenchRun.Hotter(run.Probes[ProbeNames.NearPad], run.Probes[ProbeNames.FarPad], 0), run.LiquidShare.Max() > 0)
             : null;
     }
 }

@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
 namespace ReworkThermal.App.Screens.Desks;
@@ -10,8 +9,8 @@ internal interface IBenchRun
     /// <summary>The touch after so much time with the tool on; times rise from call to call.</summary>
     public BenchReading Advance(Duration elapsed);
 
-    /// <summary>The tool comes off: temperature at the interface of pad and laminate, from contact until then.</summary>
-    public TemperatureHistory Release(Duration elapsed);
+    /// <summary>The tool comes off.</summary>
+    public BenchRelease Release(Duration elapsed);
 
     /// <summary>How long to wait after the release before the pad may be touched again, or null when that cannot be told.</summary>
     public CoolDown? Wait();

@@ -41,7 +41,13 @@ internal static class TerminalUi
             app.Invoke,
             new ScreenSignals(times => app.Driver?.WriteRaw(new string('\a', times)), () => Leave(app)));
         using BenchWindow window = new(app, conductor, Palette.Choose(options, Environment.GetEnvironmentVariable), options.Plain);
-        conductor.Begin();
+
+        // The first frame first: reading jobs and data folders would compete with it for the processor.
+        window.Initialized += (_, _) => app.AddTimeout(TimeSpan.FromMilliseconds(1), () =>
+        {
+            conductor.Begin();
+            return false;
+        });
 
         // Whatever was confirmed is in the store already, so the end may come at any moment.
         using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);

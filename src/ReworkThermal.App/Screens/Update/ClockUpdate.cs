@@ -101,13 +101,13 @@ internal static class ClockUpdate
         }
 
         TouchStage.Running touch = stage.Touch;
-        InterfaceSeries? series = released.Interface is { } history ? InterfaceSeries.Simulated(history) : null;
+        InterfaceSeries? series = released.Release is { } known ? InterfaceSeries.Simulated(known.Interface) : null;
         Exposure exposure = new(
             touch.Start.Purpose,
             touch.Start.Tools,
             touch.Since.Wall,
             Duration.FromSeconds(stage.Length.TotalSeconds),
-            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? null : true, series))],
+            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? released.Release?.Melted : true, series))],
             Note: stage.Note);
         Step step = new Step(state).Record(new JobEvent.ExposureLogged(exposure, touch.Entry), new RecordedFor(RecordedForKind.TouchEnd, state.Clock.Turn));
         return touch.FlowedAt is { } flowed ? step.Record(TouchAnswers.Flow(touch.Start, flowed)) : step;

@@ -34,7 +34,7 @@ internal static class JobUpdate
             { Kind: PressKind.Enter } when pad is null => EditField(state, _fields[row]),
             { Kind: PressKind.Enter } => new Step(state with { Place = Place.Clock, Clock = state.Clock with { Pad = pad.Pad } }),
             { Kind: PressKind.Tab } => new Step(state with { JobPlace = state.JobPlace with { Row = pad is null && pads.Count > 0 ? _fields.Length : 0 } }),
-            { Letter: 'a' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Pins(), ScreenJobWords.PinsToAdd) }),
+            { Letter: 'a' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Pins(), ScreenJobWords.PinsToAdd) with { Hint = ScreenJobWords.PinsHint } }),
             { Letter: 'j' } => new Step(state with { Jobs = state.Jobs with { Shown = true } }).Do(new Errand.ListJobs()),
             { Letter: '/' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Filter(), ScreenJobWords.FilterLabel, state.JobPlace.Filter) }),
             { Letter: 'n' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Note(pad?.Pad), ScreenJobWords.NoteLabel(pad?.Pad)) }),

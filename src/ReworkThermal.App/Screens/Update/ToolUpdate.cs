@@ -14,14 +14,9 @@ internal static class ToolUpdate
         string text = Text(state.Clock, field);
         string number = string.Join(' ', text.Split(' ').Take(NumbersOf(field)));
         IReadOnlyList<string> names = Names(state, field);
-        return new Step(state with
-        {
-            Entry = TextEntry.Of(
-                new EntryFor.Tool(field),
-                ScreenClockWords.ToolQuestion(field),
-                text,
-                number.Length > 0 ? [.. names.Select(n => $"{number} {n}")] : []),
-        });
+        IReadOnlyList<string> options = number.Length > 0 ? [.. names.Select(n => $"{number} {n}")] : [];
+        TextEntry entry = TextEntry.Of(new EntryFor.Tool(field), ScreenClockWords.ToolQuestion(field), text, options);
+        return new Step(state with { Entry = entry with { Hint = ScreenClockWords.ToolHint(field) } });
     }
 
     /// <summary>The settings as the record keeps them, the tool in the hand first.</summary>
