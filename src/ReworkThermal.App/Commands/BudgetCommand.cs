@@ -60,7 +60,7 @@ internal static class BudgetCommand
         }
 
         IReadOnlyList<PadAccount> accounts = workshop.Accounts(state, known);
-        IReadOnlyList<string> notes = [.. picked.Notes, .. known.Notes];
+        IReadOnlyList<string> notes = [.. picked.Notes, .. workshop.NotesOf(state, known)];
         if (question.Pad is null)
         {
             return new Reply.Answered(new BudgetView(new BudgetReport(

@@ -123,7 +123,7 @@ internal sealed class JobWorkshop
         {
             if (!Workshop.Profiles.Joints.TryGetValue(own, out JointProfile? profile) || Put(profile, where.Site.Board, out site) is not null)
             {
-                // A profile that has gone, or fits no more, must not stop the rest of the job from being judged.
+                // A profile that has gone, or fits no more, must not stop the rest of the job from being judged; NotesOf says so.
                 site = where.Site;
             }
 
@@ -132,6 +132,18 @@ internal sealed class JobWorkshop
 
         return site!;
     }
+
+    /// <summary>What was assumed about the joints of a job.</summary>
+    /// <param name="state">The job.</param>
+    /// <param name="where">Its joints.</param>
+    /// <returns>One sentence each.</returns>
+    internal IReadOnlyList<string> NotesOf(JobState state, JobSite.Known where) =>
+    [
+        .. where.Notes,
+        .. state.Pads.Values
+            .Where(p => p.Joint is not null && ReferenceEquals(SiteOf(state, p.Pad, where), where.Site))
+            .Select(p => JobWords.OwnJointGone(p.Pad, p.Joint!)),
+    ];
 
     /// <summary>Citations of the limits and profiles that budgets rest on, and of the melting of a solder.</summary>
     /// <param name="solders">Solders that were in the joints.</param>

@@ -45,7 +45,7 @@ internal static class RecordMaking
             null,
             RecordReporting.Alloys(state, state.Brief.BaseSolder ?? JobWorkshop.UsualSolder, workshop.Melting.Alloys.Find),
             most is null ? null : RecordReporting.Final(most, workshop.Bench, sources),
-            [.. known.Notes, .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n)))],
+            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n)))],
             sources,
             version,
             fingerprint);

@@ -88,6 +88,9 @@ internal static class JobWords
 
     internal static string OneProfileForAllPins(string joint) => $"Every pad is judged as the joint '{VisibleText.Of(joint)}': one profile stands for all pins.";
 
+    internal static string OwnJointGone(PadId pad, string joint) =>
+        $"Pad {pad} should be judged as the joint '{VisibleText.Of(joint)}', but there is no such profile or it does not fit the board: it is judged like the pins.";
+
     internal static string RemovedEachTime(string method, string share) => $"A wick is taken to remove {share} of what is molten ({method}).";
 
     internal static string AssumedSolder(string solder) => $"The joints are taken to have arrived with {solder}, since the job names no solder.";

@@ -88,8 +88,9 @@ public sealed class PadReplay(JobBench bench)
         MoltenContact? charge = melted
             ? bench.ContactOf(site.Joint, solder.Fractions, isFresh || isBath || !walk.HasCharge ? solder.Fractions[Element.Cu] : null, isBath)
             : null;
-        walk.HasCharge |= charge is not null;
-        walk.Damage = model.After(walk.Damage, new PadExposure(history, melted, charge, RegionOf(touch), StartOf(walk, touch)));
+        PadExposure exposure = new(history, melted, charge, RegionOf(touch), StartOf(walk, touch));
+        walk.HasCharge |= charge is not null && exposure.TakesTime;
+        walk.Damage = model.After(walk.Damage, exposure);
         walk.EndedAt = touch.StartedAt.AddSeconds(touch.Dwell.Seconds);
         walk.Steps.Add(new PadStep(heat, history, heat.Share.Series?.Origin != SeriesOrigin.Measured, melted, solder, walk.Damage));
         if (melted)

@@ -68,11 +68,8 @@ public sealed class WireCommandTests
             previous = cost;
         }
 
-        // A big pin tied to two planes takes longer than a small pad at the same setting.
-        JsonElement[] pin = [.. bench.Json("wire", "plan", "--pad", "12").GetProperty("touches").EnumerateArray()];
-        Assert.All(pin, p => Assert.All(
-            touches.Where(t => t.GetProperty("tools").GetString() == p.GetProperty("tools").GetString()),
-            t => Assert.True(t.GetProperty("time_to_flow_s").GetDouble() < p.GetProperty("time_to_flow_s").GetDouble())));
+        // A big pin tied to two planes takes more than a wire's touch can give, and then the answer is no.
+        Assert.Equal(1, bench.Run("wire", "plan", "--pad", "12").Code);
     }
 
     [Theory]

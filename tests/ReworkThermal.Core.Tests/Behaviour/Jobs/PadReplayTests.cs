@@ -111,6 +111,15 @@ public sealed class PadReplayTests
     }
 
     [Fact]
+    public void A_touch_of_no_time_before_the_first_melt_changes_nothing()
+    {
+        Exposure melt = JobBenches.Steady(265, 30, 5);
+        Assert.Equal(
+            JobBenches.Judge(JobBenches.Ledger(melt)).Budget.Share,
+            JobBenches.Judge(JobBenches.Ledger(JobBenches.Steady(300, 0, 0), melt)).Budget.Share);
+    }
+
+    [Fact]
     public void A_bath_counts_as_hot_as_it_is_and_never_saturates()
     {
         Exposure bath = JobBenches.Steady(0, 30, 0) with
