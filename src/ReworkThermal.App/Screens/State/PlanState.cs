@@ -1,8 +1,7 @@
 using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
-using ReworkThermal.Core.Reports;
-
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Reports;
 
 namespace ReworkThermal.App.Screens.State;
 

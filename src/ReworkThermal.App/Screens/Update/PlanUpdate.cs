@@ -3,9 +3,8 @@ using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Reports;
-
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Reports;
 
 namespace ReworkThermal.App.Screens.Update;
 
