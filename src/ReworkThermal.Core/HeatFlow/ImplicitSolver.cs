@@ -79,11 +79,7 @@ internal sealed class ImplicitSolver
                 return false;
             }
 
-            if (!Prepared(a, seconds, bodyK, round > 1 && miss > 0.2 * last, round > 10))
-            {
-                return false;
-            }
-
+            _matrix.Prepare(a, seconds, bodyK, round > 1 && miss > 0.2 * last, round > 10);
             last = miss;
             _matrix.Solve();
             Dense.AddProduct(_matrix.Heat, _matrix.Correction, enthalpy, _cells);
@@ -135,21 +131,6 @@ internal sealed class ImplicitSolver
         }
 
         return false;
-    }
-
-    // A guess far off during melting can put a surface below absolute zero, where radiation has the wrong sign and the matrix no factor:
-    // the stage has not converged, and a shorter step will.
-    private bool Prepared(double a, double seconds, double[] bodyK, bool isSlow, bool isStuck)
-    {
-        try
-        {
-            _matrix.Prepare(a, seconds, bodyK, isSlow, isStuck);
-            return true;
-        }
-        catch (InvalidOperationException)
-        {
-            return false;
-        }
     }
 
     /// <summary>Solves (C/a + K) x = vector with the last factor, without bodies; for filtering error estimates.</summary>
