@@ -17,13 +17,15 @@ internal sealed class CalibrationFit(IReadOnlyList<Sighting> seen, ITouchRespons
     /// <summary>Standard deviations beyond which an observation is set aside: one in 370 by chance.</summary>
     internal const double OutlierFrom = 3;
 
-    private const int MostSteps = 100;
+    private const int MostSteps = 200;
 
     // Wide enough that the noise of an adaptive time step does not show in the slope.
     private const double SlopeStep = 0.2;
 
     private const double Settled = 1e-3;
-    private const double LeastGain = 1e-9;
+
+    // Twice a log-likelihood: a gain of this size moves no input by more than about a thousandth of its standard deviation.
+    private const double LeastGain = 1e-6;
     private const double LeastDamping = 1e-6;
     private const double FirstDamping = 1e-2;
     private const double MostDamping = 1e8;
