@@ -75,10 +75,12 @@ internal static class SampleReports
             TemperatureDelta.FromKelvins(15),
             Duration.FromSeconds(4.25),
             Temperature.FromDegreesCelsius(195),
-            [.. Enumerable.Range(0, 41).Select(i => Math.Min(1, i / 16.0))]),
+            [.. Enumerable.Range(0, 41).Select(i => Math.Min(1, i / 16.0))],
+            [.. Enumerable.Range(0, 41).Select(i => Math.Min(1, i / 17.0))],
+            [.. Enumerable.Range(0, 41).Select(i => Math.Min(1, i / 20.0))]),
         [new HeatShare("iron", Energy.FromJoules(55.125)), new HeatShare("top_face", Energy.FromJoules(-2))],
         0.00012,
-        [new NeighbourLine("C1", Temperature.FromDegreesCelsius(88), []), new NeighbourLine("C2", Temperature.FromDegreesCelsius(130), ["an invented warning"])],
+        [new NeighbourLine("C1", Temperature.FromDegreesCelsius(88), null, []), new NeighbourLine("C2", Temperature.FromDegreesCelsius(130), Temperature.FromDegreesCelsius(125), ["an invented warning"])],
         ["An invented note."],
         ["Nobody, Nowhere, Never (0000)"]);
 

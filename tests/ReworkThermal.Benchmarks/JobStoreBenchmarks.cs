@@ -1,9 +1,17 @@
 using BenchmarkDotNet.Attributes;
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
+using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning;
+using ReworkThermal.Data;
+using ReworkThermal.Data.Requests;
 using ReworkThermal.Data.Store;
+using ReworkThermal.Data.Thermodynamics;
 using UnitsNet;
+using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
 
 namespace ReworkThermal.Benchmarks;
 
@@ -51,6 +59,26 @@ public class JobStoreBenchmarks
     {
         using SqliteJobStore store = SqliteJobStore.Open(_path);
         return store.List().Count;
+    }
+
+    /// <summary>All that <c>budget show</c> does: reads the data folders, opens the store, replays one job and judges its pads.</summary>
+    /// <returns>Share of the budget of its first pad.</returns>
+    [Benchmark]
+    public double ReadDataAndJudgeOneJob()
+    {
+        Workshop workshop = Workshop.Load(DataRoot.BesideProgram);
+        JobBench bench = new(
+            new PhaseEngine(ThermodynamicFiles.Load(Path.Combine(DataRoot.BesideProgram.Alloys, "thermodynamics"))),
+            workshop.Alloys.Properties,
+            workshop.Limits,
+            workshop.Removals[0],
+            new ToolShelf(workshop.Profiles, workshop.Profiles.Rooms["still-air"]),
+            workshop.Alloys.Find);
+        JointSite site = workshop.Profiles.Joints["jack-anchor-six-layer"].On(workshop.Profiles.Boards["six-layer-controller"]);
+        MassFractions solder = MassFractions.Of((Element.Sn, 96.5), (Element.Ag, 3), (Element.Cu, 0.5));
+        using SqliteJobStore store = SqliteJobStore.OpenExisting(_path);
+        PadLedger pad = JobState.Replay(_job, store.Read(_job)).Pads[new PadId("1")];
+        return new PadReplay(bench).Of(pad, site, solder).Budget.Share.Central;
     }
 
     private static List<JobEntry> Entries()

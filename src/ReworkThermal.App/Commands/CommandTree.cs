@@ -15,9 +15,10 @@ internal static class CommandTree
     internal static RootCommand Build(Shell shell)
     {
         Option<bool> json = new("--json") { Description = HelpText.Json, Recursive = true };
-        RootCommand root = new(HelpText.Program) { json };
+        JobOptions options = JobOptions.Make(json);
+        RootCommand root = new(HelpText.Program) { json, options.Store };
         root.Directives.Clear();
-        ScreensCommand.Attach(root, shell);
+        ScreensCommand.Attach(root, shell, options.Store);
         root.Add(MeltCommand.Define(shell, json));
         root.Add(DiluteCommand.Define(shell, json));
         root.Add(CleanCommand.Define(shell, json));
@@ -25,6 +26,13 @@ internal static class CommandTree
         root.Add(PlanCommand.Define(shell, json));
         root.Add(CalibrateCommand.Define(shell, json));
         root.Add(TriageCommand.Define(shell, json));
+        root.Add(JobCommand.Define(shell, options));
+        root.Add(TouchCommand.Define(shell, options));
+        root.Add(BudgetCommand.Define(shell, options));
+        root.Add(ChecksCommand.Define(shell, options));
+        root.Add(WireCommand.Define(shell, options));
+        root.Add(ReportCommand.Define(shell, options));
+        root.Add(StoreCommand.Define(shell, options));
         root.Add(DataCommand.Define(shell, json));
         return root;
     }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ReworkThermal.App.Rendering;
+using ReworkThermal.App.Screens.Running;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data;
@@ -28,8 +29,14 @@ internal static class Front
     {
         try
         {
+            if (words.Count == 0 && shell.Screens is not null)
+            {
+                // Straight to the screens: building the command line first would delay the first frame.
+                return ScreensCommand.Run(new ScreenOptions(Plain: false, Light: false, Store: null), shell);
+            }
+
             ParserConfiguration parsing = new() { EnablePosixBundling = false, ResponseFileTokenReplacer = null };
-            ParseResult parse = CommandTree.Build(shell).Parse(words.Count == 0 && shell.Screens is null ? ["--help"] : words, parsing);
+            ParseResult parse = CommandTree.Build(shell).Parse(words.Count == 0 ? ["--help"] : words, parsing);
             if (parse.Errors.Count > 0 && !AsksForHelp(parse))
             {
                 return Complain(shell, ExitCode.Usage, parse.Errors[0].Message, Refusals.HelpHint(PathOf(parse.CommandResult)));
@@ -81,6 +88,9 @@ internal static class Front
             case Reply.AnsweredBroken broken:
                 Print(broken.Report, asJson, shell);
                 return ExitCode.BadData;
+            case Reply.AnsweredStoreTrouble trouble:
+                Print(trouble.Report, asJson, shell);
+                return ExitCode.StoreTrouble;
             case Reply.Misused misused:
                 return Complain(shell, ExitCode.Usage, misused.Sentence);
             case Reply.Unusable unusable:

@@ -21,6 +21,10 @@ internal abstract record Reply
     /// <param name="Report">The answer with its reasons.</param>
     internal sealed record AnsweredBroken(IRenderedReport Report) : Reply;
 
+    /// <summary>The question was about the job store, and the store is not in order.</summary>
+    /// <param name="Report">The answer with its reasons.</param>
+    internal sealed record AnsweredStoreTrouble(IRenderedReport Report) : Reply;
+
     /// <summary>The command line cannot be used.</summary>
     /// <param name="Sentence">What is wrong and what would be right.</param>
     internal sealed record Misused(string Sentence) : Reply;

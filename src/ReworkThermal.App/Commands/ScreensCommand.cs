@@ -8,20 +8,21 @@ namespace ReworkThermal.App.Commands;
 internal static class ScreensCommand
 {
     /// <summary>Lets the root command start the terminal UI.</summary>
-    internal static void Attach(RootCommand root, Shell shell)
+    /// <param name="root">The root command.</param>
+    /// <param name="shell">Streams and manners.</param>
+    /// <param name="store">The option that names the job store; the root command has it already.</param>
+    internal static void Attach(RootCommand root, Shell shell, Option<string?> store)
     {
         Option<bool> plain = new("--plain") { Description = HelpText.Plain };
         Option<bool> light = new("--light") { Description = HelpText.Light };
-        Option<string?> store = new("--store") { Description = HelpText.Store, HelpName = "file" };
         root.Add(plain);
         root.Add(light);
-        root.Add(store);
-        root.SetAction(parse =>
-        {
-            ScreenOptions options = new(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store));
-            return (shell.Screens ?? NoScreens)(options) is { } reason ? Front.Show(new Reply.Misused(reason), asJson: false, shell) : ExitCode.Done;
-        });
+        root.SetAction(parse => Run(new ScreenOptions(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store)), shell));
     }
+
+    /// <summary>Runs the terminal UI, or says why it cannot.</summary>
+    internal static int Run(ScreenOptions options, Shell shell) =>
+        (shell.Screens ?? NoScreens)(options) is { } reason ? Front.Show(new Reply.Misused(reason), asJson: false, shell) : ExitCode.Done;
 
     private static string NoScreens(ScreenOptions options) => ScreenWords.NeedsTerminal;
 }

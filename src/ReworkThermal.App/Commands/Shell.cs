@@ -1,9 +1,11 @@
 using ReworkThermal.App.Screens.Running;
+using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data;
+using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Commands;
 
-/// <summary>What a command may touch of the world outside: two text streams and the data that came with the program.</summary>
+/// <summary>What a command may touch of the world outside: two text streams, the data that came with the program, a clock.</summary>
 /// <param name="Out">Answers.</param>
 /// <param name="Error">Complaints and progress.</param>
 /// <param name="Data">Folders with alloys and profiles.</param>
@@ -22,4 +24,11 @@ internal sealed record Shell(
     bool ShowsProgress,
     bool ShowsTrace,
     CancellationToken Cancellation,
-    Func<ScreenOptions, string?>? Screens = null);
+    Func<ScreenOptions, string?>? Screens = null)
+{
+    /// <summary>Gives the time of recording.</summary>
+    internal TimeProvider Clock { get; init; } = TimeProvider.System;
+
+    /// <summary>Names new jobs.</summary>
+    internal IIdSource Ids { get; init; } = new RandomIdSource();
+}

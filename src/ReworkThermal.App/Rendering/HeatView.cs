@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.App.Rendering.Charts;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Reports;
 
 namespace ReworkThermal.App.Rendering;
@@ -18,6 +19,11 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
 
     private const int TimeMargin = 2;
 
+    private const string FarEdge = "_far_edge";
+
+    // A drawing of everything shows nothing; these are in the JSON and the CSV.
+    private static readonly string[] _notDrawn = [ProbeNames.TipSensor, ProbeNames.KneeLaminate, ProbeNames.Plane(10), ProbeNames.Plane(20)];
+
     /// <inheritdoc/>
     public void WriteText(Page page)
     {
@@ -27,6 +33,11 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
             page.Paragraph(solder.TimeToFlow is { } time
                 ? HeatWords.Flowed(Numerals.Seconds(time), Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0))
                 : HeatWords.NeverFlowed(Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0), Numerals.Celsius(solder.ColdestPeak)));
+        }
+
+        if (report.Solder is { FrontFractions.Count: > 0 } trace)
+        {
+            page.Paragraph(HeatWords.Front(Numerals.Percent(trace.FrontFractions.Max()), Numerals.Percent(trace.FlowedFractions.Max())));
         }
 
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
@@ -62,6 +73,8 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
 
         json.WriteEndObject();
         json.Numbers("liquid_fraction", report.Solder?.LiquidFractions ?? [], 5);
+        json.Numbers("flowed_fraction", report.Solder?.FlowedFractions ?? [], 5);
+        json.Numbers("melt_front_fraction", report.Solder?.FrontFractions ?? [], 5);
         json.WriteStartObject("heat_in_j");
         foreach (HeatShare share in report.HeatIn)
         {
@@ -100,10 +113,28 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         report.Title,
         HeatWords.TimeAxis,
         HeatWords.TemperatureAxis,
-        [.. report.Probes.Select(p => new ChartLine(
+        [.. report.Probes.Where(p => !_notDrawn.Contains(p.Name) && !p.Name.EndsWith(FarEdge, StringComparison.Ordinal)).Select(p => new ChartLine(
             HeatWords.Probe(p.Name),
             [.. report.Times.Zip(p.Temperatures, (time, temperature) => new ChartPoint(time.Seconds, temperature.DegreesCelsius))]))],
-        report.Solder is { } solder ? [new ChartLevel(HeatWords.FlowLevel(Numerals.Celsius(solder.Flow, 0)), solder.Flow.DegreesCelsius)] : []);
+        [.. Levels()]);
+
+    private IEnumerable<ChartLevel> Levels()
+    {
+        if (report.Solder is { } solder)
+        {
+            double needed = solder.Flow.DegreesCelsius + solder.Superheat.Kelvins;
+            yield return new ChartLevel(HeatWords.FlowLevel(Numerals.Celsius(solder.Flow, 0)), solder.Flow.DegreesCelsius);
+            yield return new ChartLevel(HeatWords.NeededLevel(Numerals.Fixed(needed, 0) + " °C"), needed);
+        }
+
+        foreach (NeighbourLine neighbour in report.Neighbours)
+        {
+            if (neighbour.Limit is { } limit)
+            {
+                yield return new ChartLevel(HeatWords.LimitLevel(neighbour.Name, Numerals.Celsius(limit, 0)), limit.DegreesCelsius);
+            }
+        }
+    }
 
     private void WriteHeat(Page page)
     {

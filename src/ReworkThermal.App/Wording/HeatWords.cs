@@ -26,6 +26,13 @@ internal static class HeatWords
 
     internal static string FlowLevel(string flow) => $"flow {flow}";
 
+    internal static string NeededLevel(string temperature) => $"with superheat {temperature}";
+
+    internal static string LimitLevel(string part, string temperature) => $"limit {part} {temperature}";
+
+    internal static string Front(string barrel, string solder) =>
+        $"At its best {barrel} of the barrel's length had flowed from the touched face on, and {solder} of all solder.";
+
     internal static string Balance(string share) => $"Energy balance: {share} of the heat that moved is unaccounted for.";
 
     /// <summary>A probe's name for a reader.</summary>

@@ -3,7 +3,7 @@ using System.Globalization;
 namespace ReworkThermal.App.Wording;
 
 /// <summary>Texts of <c>--help</c>.</summary>
-internal static class HelpText
+internal static partial class HelpText
 {
     internal const string Program =
         "Computes what a mixed solder joint melts at, what a plated barrel in this board needs to flow, and how much heat a pad has had.";

@@ -30,6 +30,12 @@ internal static class Refusals
 
     internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";
 
+    internal static string BothOrNone(params string[] options) => $"{string.Join(" and ", options)} belong together; give all of them or none.";
+
+    internal static string Exists(string path) => $"'{path}' exists already and was left as it is; choose another name, or use --force to replace it.";
+
+    internal static string CannotRead(string path, string why) => $"'{path}' cannot be read: {why}";
+
     internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
 
     internal static string CannotWrite(string path, string why) => $"'{path}' cannot be written: {why}";

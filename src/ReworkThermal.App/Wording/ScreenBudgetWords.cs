@@ -10,13 +10,14 @@ internal static class ScreenBudgetWords
     internal const string NoJoint = "joint not known";
     internal const string NoPrior = "H: heat before?";
     internal const string NoLaminate = "laminate not known";
-    internal const string NoTip = "no iron is set";
-    internal const string AirNotLive = "hot air is timed and logged, but not simulated live";
+    internal const string NoTool = "neither iron nor hot air is set";
     internal const string NoFlow = "no solder given for the joint";
 
     internal static string Misfit(string why) => $"joint does not fit board: {why}";
 
     internal static string UnknownIron(string? name) => $"iron '{name}' is not in profiles/irons";
+
+    internal static string UnknownNozzle(string? name) => $"nozzle '{name}' is not in profiles/air";
 
     internal static string UnknownHeater(string? name) => $"board heater '{name}' is not in profiles/preheat";
 

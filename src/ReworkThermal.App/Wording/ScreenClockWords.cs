@@ -1,5 +1,6 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Wording;
@@ -10,12 +11,12 @@ internal static class ScreenClockWords
     internal const string Ready = "READY";
     internal const string ReadyHint = "Space, Enter or the pedal starts";
     internal const string Running = "TOUCH RUNNING";
-    internal const string RunningHint = "Space stops   F it flows now";
+    internal const string RunningHint = "Space stops, F it flows now";
     internal const string DwellReached = "DWELL REACHED";
     internal const string StopNow = "STOP NOW";
     internal const string Off = "TOOL OFF";
-    internal const string AskFlow = "Did it flow?  Y yes   N no   Space next touch";
-    internal const string Keys = "Space start/stop  up/down pad  U use  I iron  A air  B board heat";
+    internal const string AskFlow = "Did it flow? Y yes, N no, Space next touch";
+    internal const string Keys = "Space start/stop   up/down pad   U I A B settings";
     internal const string RunningKeys = "Space stops the touch   F marks the flow";
     internal const string OpenKeys = "K say how long it was   D it gave no heat";
     internal const string Interrupted = "A touch was cut short";
@@ -37,6 +38,7 @@ internal static class ScreenClockWords
     internal const string TraceUp = "°C";
     internal const string FlowLevel = "flow";
     internal const string DwellMark = "dwell";
+    internal const string PadLimit = "pad limit";
     internal const string StopMark = "stop";
     internal const string PadTrace = "p pad   j coldest solder";
     internal const string NoTrace = "no simulated trace yet";
@@ -57,9 +59,17 @@ internal static class ScreenClockWords
 
     internal static string ToolQuestion(ToolField field) => field switch
     {
-        ToolField.Iron => "iron set to, °C and name, such as 350 medium (empty: not used)",
-        ToolField.Air => "hot air set to, °C and L/min, such as 330 20 (empty: not used)",
-        ToolField.Preheat => "board held at, °C and heater, such as 100 hot-plate (empty: not used)",
+        ToolField.Iron => "iron",
+        ToolField.Air => "hot air",
+        ToolField.Preheat => "board held at",
+        _ => throw new ArgumentOutOfRangeException(nameof(field)),
+    };
+
+    internal static string ToolHint(ToolField field) => field switch
+    {
+        ToolField.Iron => "°C name, as 350 medium; empty: not used",
+        ToolField.Air => "°C L/min nozzle, as 330 20 round-6; empty: not used",
+        ToolField.Preheat => "°C heater, as 100 hot-plate; empty: not used",
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
     };
 
@@ -74,21 +84,32 @@ internal static class ScreenClockWords
         $"dwell {plan.Dwell.Seconds:0.0} s   stop {plan.Stop.Seconds:0.0} s");
 
     internal static string Budget(double? before, double? now, double? atStop) =>
-        $"budget before {Share(before)}   if off now {Share(now)}   at stop {Share(atStop)}";
+        $"budget {Share(before)} | off now {Share(now)} | at stop {Share(atStop)}";
 
     internal static string NoSimulation(string reason) => $"clock only: {reason}";
 
     internal static string Temperatures(double pad, double solder, double liquid) => string.Create(
         CultureInfo.InvariantCulture,
-        $"pad {pad:0} °C   coldest solder {solder:0} °C   {liquid * 100:0} % liquid");
+        $"pad {pad:0} °C  solder {solder:0} °C  {liquid * 100:0} % liquid");
 
     internal static string OffFor(TimeSpan length, TimeSpan since) => string.Create(
         CultureInfo.InvariantCulture,
         $"was on {length.TotalSeconds:0.0} s, off for {since.TotalSeconds:0} s");
 
-    internal static string FlowKept(TimeSpan length) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"Kept: flowed within {length.TotalSeconds:0.0} s. Press F during a touch to time it closer.");
+    internal const string FlowKept = "Kept as a note. F at the moment of flow times it, and later plans learn from that.";
+
+    internal static string Wait(CoolDown coolDown, TimeSpan off) => coolDown switch
+    {
+        CoolDown.Wait wait when wait.Time.Seconds > off.TotalSeconds => string.Create(
+            CultureInfo.InvariantCulture,
+            $"Let it cool {Math.Ceiling(wait.Time.Seconds - off.TotalSeconds):0} s more, to {wait.Target.DegreesCelsius:0} °C."),
+        CoolDown.NotWithin never when never.Asked.Seconds > off.TotalSeconds => string.Create(
+            CultureInfo.InvariantCulture,
+            $"It does not cool to {never.Target.DegreesCelsius:0} °C within {never.Asked.Seconds:0} s."),
+        _ => string.Create(CultureInfo.InvariantCulture, $"Cool enough: below {coolDown.Target.DegreesCelsius:0} °C by estimate."),
+    };
+
+    internal static string FlowedNote(TimeSpan length) => string.Create(CultureInfo.InvariantCulture, $"flowed within {length.TotalSeconds:0.0} s");
 
     internal static string NotFlowedNote(TimeSpan length) => string.Create(CultureInfo.InvariantCulture, $"did not flow within {length.TotalSeconds:0.0} s");
 
@@ -111,5 +132,5 @@ internal static class ScreenClockWords
         _ => "tool",
     };
 
-    private static string Share(double? share) => share is double known ? string.Create(CultureInfo.InvariantCulture, $"{known * 100:0.0} %") : "?";
+    private static string Share(double? share) => share is double known ? string.Create(CultureInfo.InvariantCulture, $"{known * 100:0.#} %") : "?";
 }

@@ -32,11 +32,11 @@ internal static class ScreenEventWords
 
     private static string Exposure(Exposure exposure)
     {
-        string melted = exposure.Pads.Any(p => p.Melted == true) ? ", flowed" : string.Empty;
+        string melted = exposure.Pads.Any(p => p.Melted == true) ? ", melted" : string.Empty;
         string trace = exposure.Pads.All(p => p.Series is null) ? ", no temperatures" : string.Empty;
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"touch: pad {string.Join(", ", exposure.Pads.Select(p => p.Pad))}, {ScreenClockWords.Purpose(exposure.Purpose)}, {Tools(exposure.Tools)}, {exposure.Dwell.Seconds:0.0} s{melted}{trace}{Tail(exposure.Note)}");
+            $"touch: pad {string.Join(", ", exposure.Pads.Select(p => p.Pad))}, {exposure.Dwell.Seconds:0.0} s{melted}, {ScreenClockWords.Purpose(exposure.Purpose)}, {Tools(exposure.Tools)}{trace}{Tail(exposure.Note)}");
     }
 
     private static string Measurement(TimedMeasurement measurement) => measurement switch

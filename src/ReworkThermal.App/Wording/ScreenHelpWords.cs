@@ -8,69 +8,69 @@ internal static class ScreenHelpWords
     internal const string Title = "Keys and words";
     internal const string CautionsTitle = "Cautions";
     internal const string CautionsRead = "Enter: I have read this";
-    internal const string CautionsSource = "Common practice, no source. The rules of your country, of your workplace and of the maker of the device come first.";
+    internal const string CautionsSource = "Common practice, no source. The rules of your country, workplace and the device's maker come first.";
 
-    internal static readonly string[] Everywhere =
+    internal static readonly (string Keys, string Text)[] Everywhere =
     [
-        "1 to 5       go to job, mix, plan, clock, record; with Alt also out of a text field",
-        "?  !         this help; the cautions",
-        "Q            leave the program (asks first); Esc never leaves",
-        "Ctrl+Z       step out to the shell, 'fg' comes back",
-        "Everything is written to the job's file the moment it is confirmed; there is nothing to save.",
+        ("1 to 5", "go to job, mix, plan, clock, record; with Alt also out of a text field"),
+        ("?  !", "this help; the cautions"),
+        ("Q", "leave the program (asks first); Esc never leaves"),
+        ("Ctrl+Z", "step out to the shell, 'fg' comes back"),
+        ("", "Everything is written to the job's file the moment it is confirmed; there is nothing to save."),
     ];
 
     internal static readonly string[] Cautions =
     [
-        "Power off, unplugged, batteries out, capacitors discharged and measured, before any tool touches the board. Mains, medical, vehicle and life-safety equipment is for those licensed to repair it.",
-        "The tip, the nozzle, the board and the preheater burn skin, and the board stays hot for minutes. Keep the tool in its stand and cloth, paper and solvents away.",
-        "Fumes of flux and of charring laminate irritate lungs and eyes: extract them at the source. Never scrape or sand the board dry.",
-        "Lead, and alloys with it: wash hands, do not eat or smoke at the bench, collect the waste apart; it harms children, born and unborn, most. Check what the law says for lead in a lead-free product.",
-        "Molten solder and cut leads fly: wear eye protection. A capacitor or battery that is heated can burst.",
-        "Bismuth and lead together leave a residue that melts near 96 °C: clean it out before the refit.",
-        "Never pull a part while any of its joints is not molten. The figures of this program are estimates: your eye and hand at the joint decide, and no budget makes a pad safe.",
+        "Power off, unplugged, batteries out, capacitors discharged and measured before any tool touches the board. Mains, medical, vehicle and safety equipment is for those licensed to repair it.",
+        "Tip, nozzle, board and preheater burn skin; the board stays hot for minutes. Keep paper, cloth and solvents away.",
+        "Fumes of flux and charred laminate harm lungs and eyes: extract them at the source. Never scrape or sand the board dry.",
+        "Lead: wash hands, no food or smoking at the bench, collect the waste apart. It harms children, born and unborn, most. Check what the law says for lead in a lead-free product.",
+        "Molten solder and cut leads fly, a heated capacitor or battery can burst: wear eye protection.",
+        "Bismuth with lead leaves a residue that melts near 96 °C: clean it out before the refit.",
+        "Never pull while any joint of the part is not molten. The figures here are estimates: your eye and hand decide, and no budget makes a pad safe.",
     ];
 
-    internal static IReadOnlyList<string> Of(Place place) => place switch
+    internal static IReadOnlyList<(string Keys, string Text)> Of(Place place) => place switch
     {
         Place.Job =>
         [
-            "Enter        edit a line; on a pin: take it to the clock",
-            "A            add pins: 1=VBUS 2=GND 3=NC 4=SHELL, ranges 5-9, a slash begins the next row",
-            "S L M W      the pad is sound, loose, missing, wired, as seen now",
-            "H, Shift+H   heat before arrival for this pad, for all: assembly, reworked, scorched",
-            "/ N J        filter pins; note; list of jobs",
-            "heat budget  share of what the pad tolerates that is used; the gauge that is worst sets it; (low to high)",
+            ("Enter", "edit a line; on a pin: take it to the clock"),
+            ("A", "add pins: 1=VBUS 2=GND 3=NC 4=SHELL, ranges 5-9, a slash begins the next row"),
+            ("S L M W", "the pad is sound, loose, missing, wired, as seen now"),
+            ("H, Shift+H", "heat before arrival for this pad, for all: assembly, reworked, scorched"),
+            ("/ N J", "filter pins; note; list of jobs"),
+            ("heat budget", "share of what the pad tolerates that is used; the gauge that is worst sets it; (low to high)"),
         ],
         Place.Mix =>
         [
-            "left right   change the line; PgUp PgDn in steps of 5; Enter to type or choose",
-            "K            keep the figures as a note in the record",
-            "flow         97 % of the mass is liquid: from here on the joint moves",
-            "Scheil end   last liquid on real cooling; below it nothing moves",
-            "residue      what the passes leave of the mix in the refitted joint",
+            ("left right", "change the line; PgUp PgDn in steps of 5; Enter to type or choose"),
+            ("K", "keep the figures as a note in the record"),
+            ("flow", "97 % of the mass is liquid: from here on the joint moves"),
+            ("Scheil end", "last liquid on real cooling; below it nothing moves"),
+            ("residue", "what the passes leave of the mix in the refitted joint"),
         ],
         Place.Plan =>
         [
-            "left right   choose; Enter to type; what is wrong stands beside the line",
-            "R, Esc       run; break off",
-            "K            keep the chosen plan in the job: the clock takes its settings",
-            "V            from answer to request and back",
-            "dwell, stop  how long a touch should last; when it must end whatever happens",
+            ("left right", "choose; Enter to type; what is wrong stands beside the line"),
+            ("R, Esc", "run; break off"),
+            ("K", "keep the chosen plan in the job: the clock takes its settings"),
+            ("V", "from answer to request and back"),
+            ("dwell, stop", "how long a touch should last; when it must end whatever happens"),
         ],
         Place.Clock =>
         [
-            "Space Enter  start and stop a touch; a pedal that sends one of them does it too",
-            "             two strokes within 0.7 s count as one, for a pedal held down",
-            "F            it flows now (times the flow); after the touch Y or N",
-            "up down U    pad; what the touch is for",
-            "I A B        iron, hot air, board heat; empty when not used",
-            "bell         once at the dwell, three times at the stop of the kept plan",
+            ("Space Enter", "start and stop a touch; a pedal that sends one of them does it too"),
+            ("", "two strokes within 0.7 s count as one, for a pedal held down"),
+            ("F", "it flows now (times the flow); after the touch Y or N"),
+            ("up down U", "pad; what the touch is for"),
+            ("I A B", "iron, hot air, board heat; empty when not used"),
+            ("bell", "once at the dwell, three times at the stop of the kept plan"),
         ],
         Place.Record =>
         [
-            "V            an entry was a mistake: it stays readable and does not count; needs a reason",
-            "N X          note; write the record to a file",
-            "C            checks and back; P pass, F fail, R reading in ohm or OL",
+            ("V", "an entry was a mistake: it stays readable and does not count; needs a reason"),
+            ("N X", "note; write the record to a file"),
+            ("C", "checks and back; P pass, F fail, R reading in ohm or OL"),
         ],
         _ => throw new ArgumentOutOfRangeException(nameof(place)),
     };

@@ -11,7 +11,7 @@ internal static class ScreenJobWords
     internal const string NoJobs = "No job yet. Press N to take in a board.";
     internal const string ReadingJobs = "reading the jobs ...";
     internal const string JobsKeys = "up/down chooses   Enter takes up   N new job";
-    internal const string NewJobLabel = "what is the job called? board, fault, owner";
+    internal const string NewJobLabel = "name of the job";
     internal const string JobOpened = "The job is open. Next: board and joint, then A to add pins.";
     internal const string LabelNeeded = "a job needs a name";
     internal const string JobTitle = "Job";
@@ -20,7 +20,8 @@ internal static class ScreenJobWords
     internal const string NoneShown = "No pin fits the filter. Press / and empty it.";
     internal const string FieldKeys = "Enter edits   Tab pins   A add pins   N note   J jobs";
     internal const string PinKeys = "S sound  L loose  M missing  W wired   H heat before   N note   Enter to clock";
-    internal const string PinsToAdd = "pins to add (2=GND 3=NC 4=SHELL 5=U5.12, 6-9 without checks, / next row)";
+    internal const string PinsToAdd = "pins to add";
+    internal const string PinsHint = "1=VBUS 2=GND 3=NC 4=SHELL, 5-9 without checks, / next row";
     internal const string FilterLabel = "show only pins with";
     internal const string PadDescription = "entered without a destination";
     internal const string ChoosePadFirst = "Choose a pin first: Tab goes to them.";

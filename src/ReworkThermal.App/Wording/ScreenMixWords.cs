@@ -8,7 +8,7 @@ namespace ReworkThermal.App.Wording;
 internal static class ScreenMixWords
 {
     internal const string Title = "What is mixed";
-    internal const string Keys = "up/down line   left/right changes   PgUp/PgDn by 5   Enter types   K keep as note";
+    internal const string Keys = "left/right changes   PgUp/PgDn by 5   Enter types   K keep as note";
     internal const string ResultTitle = "The mix";
     internal const string PassesTitle = "After the passes and the refit";
     internal const string CurveAcross = "°C";
@@ -33,7 +33,7 @@ internal static class ScreenMixWords
         MixField.Board => "board",
         MixField.BaseSolder => "base solder",
         MixField.Alloy => "dilution alloy",
-        MixField.SharePercent => "its share of the mix, %",
+        MixField.SharePercent => "share of mix, %",
         MixField.Removal => "taken out with",
         MixField.Passes => "passes",
         MixField.Refill => "refit with",
@@ -47,16 +47,16 @@ internal static class ScreenMixWords
         $"{addedMg:0.0} mg into {jointMg:0.0} mg");
 
     internal static string Percent(double share) => share is > 0 and < 0.0005
-        ? "under 0.05 %"
-        : string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.0#} %");
+        ? "<0.05 %"
+        : string.Create(CultureInfo.InvariantCulture, $"{share * 100:0.##} %");
 
-    internal static string Residue(double share) => $"{Percent(share)} of the joint is residue";
+    internal static string Residue(double share) => $"last pass leaves {Percent(share)}";
 
-    internal static string StillLiquid(int celsius, double share) => string.Create(CultureInfo.InvariantCulture, $"liquid at {celsius} °C: {Percent(share)}");
+    internal static string StillLiquid(double at100, double at140) => $"liquid 100 °C {Percent(at100)}, 140 °C {Percent(at140)}";
 
     internal static string Needed(int? passes, int most) => passes is int count
-        ? string.Create(CultureInfo.InvariantCulture, $"{count} pass{(count == 1 ? string.Empty : "es")} bring the liquid at 140 °C under 0.1 %")
-        : string.Create(CultureInfo.InvariantCulture, $"even {most} passes leave more than 0.1 % liquid at 140 °C");
+        ? string.Create(CultureInfo.InvariantCulture, $"clean after {count} pass{(count == 1 ? string.Empty : "es")} (under 0.1 %)")
+        : string.Create(CultureInfo.InvariantCulture, $"not clean after {most} passes (over 0.1 %)");
 
     internal static string NoAnswer(string reason) => $"No answer: {reason}";
 

@@ -11,7 +11,7 @@ internal static class ScreenPlanWords
     internal const string AnswerTitle = "Plans, best first";
     internal const string RequestKeys = "up/down line   left/right chooses   Enter types   R run";
     internal const string RequestKeysWithAnswer = "up/down line   left/right chooses   Enter types   R run   V view answer";
-    internal const string AnswerKeys = "up/down plan   K keep it in the job   PgUp/PgDn reasons   V request   R run again";
+    internal const string AnswerKeys = "up/down plan   K keep in job   PgUp/PgDn reasons   V request   R again";
     internal const string RunningKeys = "Esc breaks the run off";
     internal const string Starting = "starting";
     internal const string RunningTitle = "Working";
@@ -43,6 +43,9 @@ internal static class ScreenPlanWords
         PlanField.EarlierHeat => "heat before arrival",
         PlanField.Irons => "irons at hand",
         PlanField.Contact => "tip meets joint",
+        PlanField.Nozzles => "hot air at hand",
+        PlanField.AirLitres => "its flow, L/min",
+        PlanField.AirMillimetres => "nozzle above, mm",
         PlanField.Preheaters => "preheaters at hand",
         PlanField.Removal => "taken out with",
         PlanField.WireMillimetres => "wire, mm",
@@ -66,6 +69,11 @@ internal static class ScreenPlanWords
         if (touch.IronSetting is { } iron)
         {
             tools.Add(string.Create(CultureInfo.InvariantCulture, $"{touch.Iron} {iron.DegreesCelsius:0} °C"));
+        }
+
+        if (touch.Air is { } air)
+        {
+            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{air.Nozzle} {air.Setting.DegreesCelsius:0} °C at {air.Flow.LitersPerMinute:0.#} L/min"));
         }
 
         if (touch.Preheater is { } preheater)

@@ -15,6 +15,12 @@ public sealed record HeatRun
     /// <summary>Share of the solder at or above flow temperature, 0 to 1, per sample; empty without solder.</summary>
     public required IReadOnlyList<double> FlowedShare { get; init; }
 
+    /// <summary>
+    /// Share of the barrel's length in which all solder has flow temperature, counted without a gap from the face that is touched first,
+    /// 0 to 1, per sample: the melt front. Zero without a barrel.
+    /// </summary>
+    public required IReadOnlyList<double> FrontShare { get; init; }
+
     /// <summary>Heat flow into the model by channel, per sample [W].</summary>
     public required IReadOnlyDictionary<string, IReadOnlyList<double>> Watts { get; init; }
 

@@ -88,7 +88,7 @@ internal static class JointReport
         Warn(warnings, near.PeakCelsius, neighbour.MostTemperature?.Low.DegreesCelsius, neighbour.MostTemperature?.Central.DegreesCelsius, neighbour.Name, "reaches", "°C");
         Warn(warnings, difference, neighbour.MostDifference?.Low.Kelvins, neighbour.MostDifference?.Central.Kelvins, neighbour.Name, "has a difference over its length of", "K");
         Warn(warnings, rate, neighbour.MostRate?.Low.DegreesCelsiusPerSecond, neighbour.MostRate?.Central.DegreesCelsiusPerSecond, neighbour.Name, "is heated at", "K/s");
-        return new NeighbourReport(neighbour.Name, near.PeakCelsius, difference, rate, warnings);
+        return new NeighbourReport(neighbour.Name, near.PeakCelsius, difference, rate, neighbour.MostTemperature?.Central.DegreesCelsius, warnings);
     }
 
     private static void Warn(List<string> warnings, double value, double? low, double? central, string name, string verb, string unit)

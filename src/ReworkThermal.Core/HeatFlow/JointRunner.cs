@@ -26,7 +26,7 @@ internal sealed class JointRunner
         }
 
         _probes = JointProbes.Of(problem, _bench, first?.Side ?? BoardSide.Top);
-        SolderWatch watch = new(_bench.Mesh.SolderCells, _bench.Mesh.SolderVolumes(), problem.FlowTemperature.Kelvins);
+        SolderWatch watch = new(_bench.Mesh.SolderCells, _bench.Mesh.SolderVolumes(), problem.FlowTemperature.Kelvins, new BarrelFront(_bench.Mesh, first?.Side ?? BoardSide.Top, problem.FlowTemperature.Kelvins));
         _recorder = new RunRecorder(_bench.System, _probes, watch);
         _engine = new TransientEngine(_bench.System, settings.ControlFor(Math.Max(1, problem.End.Seconds)), _recorder);
         _recorder.ChannelWatts = _engine.Solver.ChannelWatts;

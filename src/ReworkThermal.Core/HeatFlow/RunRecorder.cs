@@ -25,7 +25,7 @@ internal sealed class RunRecorder : IStageObserver
     /// <inheritdoc/>
     public void Take(double seconds, ReadOnlySpan<double> bodyK)
     {
-        double[] row = new double[1 + _probes.Count + 2 + _system.Channels.Count];
+        double[] row = new double[1 + _probes.Count + 3 + _system.Channels.Count];
         row[0] = seconds;
         for (int i = 0; i < _probes.Count; i++)
         {
@@ -36,11 +36,12 @@ internal sealed class RunRecorder : IStageObserver
         {
             row[1 + _probes.Count] = _solder.LiquidShare(_system);
             row[2 + _probes.Count] = _solder.FlowedShare(_system);
+            row[3 + _probes.Count] = _solder.FrontShare(_system);
         }
 
         for (int c = 0; c < _system.Channels.Count && ChannelWatts is not null; c++)
         {
-            row[3 + _probes.Count + c] = ChannelWatts[c];
+            row[4 + _probes.Count + c] = ChannelWatts[c];
         }
 
         _pending.Add(row);
@@ -77,8 +78,11 @@ internal sealed class RunRecorder : IStageObserver
     /// <summary>Share of the solder at or above flow temperature, per sample.</summary>
     internal double[] FlowedShares() => Column(2 + _probes.Count);
 
+    /// <summary>Share of the barrel's length that has flowed from the touched face on, per sample.</summary>
+    internal double[] FrontShares() => Column(3 + _probes.Count);
+
     /// <summary>Heat flow of a channel, per sample [W].</summary>
-    internal double[] Watts(int channel) => Column(3 + _probes.Count + channel);
+    internal double[] Watts(int channel) => Column(4 + _probes.Count + channel);
 
     /// <summary>Share of the solder that is liquid at the latest sample.</summary>
     internal double LatestLiquidShare => _rows[^1][1 + _probes.Count];

@@ -25,6 +25,7 @@ internal static class RunReport
             Probes = histories,
             LiquidShare = recorder.LiquidShares(),
             FlowedShare = recorder.FlowedShares(),
+            FrontShare = recorder.FrontShares(),
             Watts = watts,
             Energy = new EnergyReport(joules, engine.Ledger.StoredJ, engine.Ledger.BalanceError),
             Mesh = new MeshReport(

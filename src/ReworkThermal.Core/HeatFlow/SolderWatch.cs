@@ -1,7 +1,7 @@
 namespace ReworkThermal.Core.HeatFlow;
 
 /// <summary>Watches the solder cells: how much is liquid, how much is hot enough to flow.</summary>
-internal sealed class SolderWatch(int[] cells, double[] volumes, double flowK)
+internal sealed class SolderWatch(int[] cells, double[] volumes, double flowK, BarrelFront? front = null)
 {
     private readonly double _volume = volumes.Sum();
 
@@ -24,6 +24,9 @@ internal sealed class SolderWatch(int[] cells, double[] volumes, double flowK)
 
         return cells.Count == 0 ? null : new SolderWatch([.. cells], [.. volumes], double.PositiveInfinity);
     }
+
+    /// <summary>Share of the barrel's length that has flowed from the touched face on, 0 to 1; zero without a barrel.</summary>
+    internal double FrontShare(ThermalSystem system) => front?.ShareOf(system) ?? 0;
 
     /// <summary>Volume share that is liquid, 0 to 1.</summary>
     internal double LiquidShare(ThermalSystem system)

@@ -25,7 +25,10 @@ public abstract record JobEvent
     public sealed record PinsRegistered(IReadOnlyList<Pin> Pins) : JobEvent;
 
     /// <summary>A pad that is no connector pin was entered, such as the landing pad of a jumper wire.</summary>
-    public sealed record PadRegistered(PadId Pad, string Description) : JobEvent;
+    /// <param name="Pad">The pad.</param>
+    /// <param name="Description">What it is.</param>
+    /// <param name="Joint">Name of the joint profile it is judged as, or null for that of the job.</param>
+    public sealed record PadRegistered(PadId Pad, string Description, string? Joint = null) : JobEvent;
 
     /// <summary>Somebody looked at a pad.</summary>
     public sealed record PadStateSeen(PadId Pad, PadState State, string? Note) : JobEvent;

@@ -96,7 +96,7 @@ internal sealed class JobFold
                 _pads.Add(registered.Pins);
                 break;
             case JobEvent.PadRegistered registered:
-                _pads.Add(registered.Pad, registered.Description);
+                _pads.Add(registered);
                 break;
             case JobEvent.PadStateSeen seen:
                 _pads.See(seen.Pad, seen.State);

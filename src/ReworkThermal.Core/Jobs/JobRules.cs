@@ -139,7 +139,7 @@ public static class JobRules
     private static string? NewPad(JobGate gate, JobEvent.PadRegistered registered) =>
         gate.HasPad(registered.Pad)
             ? $"pad {registered.Pad} is in this job already"
-            : EventText.Required("the description", registered.Description);
+            : EventText.Required("the description", registered.Description) ?? EventText.Optional("the joint", registered.Joint);
 
     private static string? Plan(AcceptedPlan plan) =>
         Within("the dwell", plan.Dwell, 86_400)

@@ -17,8 +17,8 @@ internal sealed class PadFold
         }
     }
 
-    internal void Add(PadId pad, string description) =>
-        _drafts.TryAdd(pad, new Draft { Description = description, Prior = _priorOfAll });
+    internal void Add(JobEvent.PadRegistered pad) =>
+        _drafts.TryAdd(pad.Pad, new Draft { Description = pad.Description, Joint = pad.Joint, Prior = _priorOfAll });
 
     internal void See(PadId pad, PadState state)
     {
@@ -83,7 +83,8 @@ internal sealed class PadFold
                 draft.AsArrived,
                 draft.State,
                 draft.Prior,
-                [.. draft.Heats.OrderBy(h => h.Touch.StartedAt).ThenBy(h => h.Number)]));
+                [.. draft.Heats.OrderBy(h => h.Touch.StartedAt).ThenBy(h => h.Number)],
+                draft.Joint));
         }
 
         return ledgers;
@@ -94,6 +95,8 @@ internal sealed class PadFold
         internal Pin? Pin { get; init; }
 
         internal string? Description { get; init; }
+
+        internal string? Joint { get; init; }
 
         internal PadState? AsArrived { get; set; }
 

@@ -10,6 +10,7 @@ namespace ReworkThermal.Core.Jobs;
 /// <param name="State">State seen last (or <see cref="PadState.Wired"/> after a wire), or null when nobody looked.</param>
 /// <param name="Prior">Assumption about heat before arrival, or null when nobody stated one.</param>
 /// <param name="Heats">Exposures that count, by the time they began.</param>
+/// <param name="Joint">Name of the joint profile it is judged as, or null for that of the job.</param>
 public sealed record PadLedger(
     PadId Pad,
     Pin? Pin,
@@ -17,4 +18,5 @@ public sealed record PadLedger(
     PadState? AsArrived,
     PadState? State,
     PriorCondition? Prior,
-    IReadOnlyList<PadHeat> Heats);
+    IReadOnlyList<PadHeat> Heats,
+    string? Joint = null);

@@ -184,7 +184,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     private PadExposure Exposure(ConfirmedTouch touch, MassFractions solder, Temperature flow, double freshCopper) => new(
         touch.Pad,
         true,
-        CopperBath.Of(engine, work, solder, flow, freshCopper),
+        CopperBath.Of(engine, work.Properties, work.Joint, solder, flow, freshCopper),
         HeatedRegion.Local,
         ExposureStart.AfterCooling);
 

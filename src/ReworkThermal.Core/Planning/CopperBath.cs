@@ -1,5 +1,7 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
 using UnitsNet;
 
@@ -11,8 +13,14 @@ internal static class CopperBath
     private const double StepK = 20;
     private const double HottestC = 360;
 
-    /// <summary>The bath of one touch; null when the solder forms no compound with copper that could saturate it.</summary>
-    internal static MoltenContact? Of(PhaseEngine engine, Workload work, MassFractions solder, Temperature flow, double freshCopper)
+    /// <summary>The solder of one touch on a joint; null when it forms no compound with copper that could saturate it.</summary>
+    internal static MoltenContact? Of(PhaseEngine engine, SolderProperties properties, Joint joint, MassFractions solder, Temperature flow, double freshCopper) =>
+        Solubility(engine, solder, flow) is { } solubility
+            ? new MoltenContact(solubility, flow, properties.MeltDensity(solder, flow), VolumeToArea(joint), freshCopper, SolderMotion.Still)
+            : null;
+
+    /// <summary>Copper in the saturated liquid, sampled from the flow temperature upwards; null when too few samples have an answer.</summary>
+    internal static TabulatedSolubility? Solubility(PhaseEngine engine, MassFractions solder, Temperature flow)
     {
         List<double> celsius = [];
         List<double> saturation = [];
@@ -25,14 +33,14 @@ internal static class CopperBath
             }
         }
 
-        return celsius.Count < 2
-            ? null
-            : new MoltenContact(
-                new TabulatedSolubility([.. celsius], [.. saturation]),
-                flow,
-                work.Properties.MeltDensity(solder, flow),
-                MoltenContact.VolumeToAreaOfHole(work.Joint.BarrelInnerDiameter, work.Joint.Leg?.Shape.EquivalentDiameter ?? Length.Zero),
-                freshCopper,
-                SolderMotion.Still);
+        return celsius.Count < 2 ? null : new TabulatedSolubility([.. celsius], [.. saturation]);
     }
+
+    /// <summary>Solder per copper area: of the filled hole, or of the layer on a land.</summary>
+    internal static Length VolumeToArea(Joint joint) => joint switch
+    {
+        ThroughJoint through => MoltenContact.VolumeToAreaOfHole(through.BarrelInnerDiameter, through.Leg?.Shape.EquivalentDiameter ?? Length.Zero),
+        SurfaceJoint surface => surface.SolderThickness,
+        _ => throw new InvalidOperationException("unknown kind of joint"),
+    };
 }

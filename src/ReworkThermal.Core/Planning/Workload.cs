@@ -29,9 +29,7 @@ internal sealed class Workload
 
         LaminateLimits laminate = limits.LaminateOrNull(request.Site.Board.Laminate.ClassName)
             ?? throw new ArgumentException($"unknown class of laminate '{request.Site.Board.Laminate.ClassName}'", nameof(request));
-        Length width = UnitMath.Min(joint.TopPadDiameter, joint.BottomPadDiameter);
-        PadGeometry pad = new PadGeometry.Through(width, joint.BarrelInnerDiameter, joint.BarrelWall, request.Site.Board.StackUp.Thickness);
-        return new Workload(request, joint, new DamageModel(laminate, limits.Parameters, pad), properties);
+        return new Workload(request, joint, new DamageModel(laminate, limits.Parameters, PadShape.Of(request.Site)), properties);
     }
 
     internal PlanRequest Request { get; }

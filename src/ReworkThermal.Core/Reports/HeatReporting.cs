@@ -20,18 +20,20 @@ public static class HeatReporting
             title,
             [.. run.Seconds.Select(s => Duration.FromSeconds(s))],
             [.. run.Probes.Select(p => new ProbeTrace(p.Key, [.. p.Value.Celsius.ToArray().Select(c => Temperature.FromDegreesCelsius(c))]))],
-            run.Flow is { } flow ? SolderOf(flow, run.LiquidShare) : null,
+            run.Flow is { } flow ? SolderOf(flow, run) : null,
             [.. run.Energy.HeatInJ.Select(h => new HeatShare(h.Key, Energy.FromJoules(h.Value)))],
             run.Energy.BalanceError,
-            [.. run.Neighbours.Select(n => new NeighbourLine(n.Name, Temperature.FromDegreesCelsius(n.PeakCelsius), n.Warnings))],
+            [.. run.Neighbours.Select(n => new NeighbourLine(n.Name, Temperature.FromDegreesCelsius(n.PeakCelsius), n.LimitCelsius is { } limit ? Temperature.FromDegreesCelsius(limit) : null, n.Warnings))],
             [.. notes.Concat(run.Assumptions).Concat(run.Caveats).Distinct(StringComparer.Ordinal)],
             sources);
     }
 
-    private static SolderTrace SolderOf(FlowReport flow, IReadOnlyList<double> liquid) => new(
+    private static SolderTrace SolderOf(FlowReport flow, HeatRun run) => new(
         Temperature.FromDegreesCelsius(flow.FlowCelsius),
         TemperatureDelta.FromKelvins(flow.SuperheatK),
         flow.SecondsToFlow is { } seconds ? Duration.FromSeconds(seconds) : null,
         Temperature.FromDegreesCelsius(flow.ColdestPeakCelsius),
-        liquid);
+        run.LiquidShare,
+        run.FlowedShare,
+        run.FrontShare);
 }

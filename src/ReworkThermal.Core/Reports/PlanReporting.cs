@@ -1,4 +1,3 @@
-using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
@@ -48,7 +47,7 @@ public static class PlanReporting
         FinalJointReporting.Line(plan.Final),
         plan.BudgetUsed,
         plan.LaminateShare,
-        [.. plan.After.Gauges.Select(g => new GaugeLine(NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, SupportOf(g.Support), g.Reason))],
+        [.. plan.After.Gauges.Select(g => new GaugeLine(DamageWords.NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, DamageWords.NameOf(g.Support), g.Reason))],
         plan.After.Reason,
         plan.BindingLimit,
         plan.Sampling is { } spread ? SpreadOf(spread) : null,
@@ -91,25 +90,6 @@ public static class PlanReporting
         PlanKind.NothingAdded => "nothing added",
         PlanKind.OtherAlloy => "another alloy",
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
-
-    /// <summary>Name of a gauge.</summary>
-    internal static string NameOf(GaugeKind kind) => kind switch
-    {
-        GaugeKind.Laminate => "laminate",
-        GaugeKind.Adhesion => "adhesion",
-        GaugeKind.Copper => "copper",
-        GaugeKind.Barrel => "barrel",
-        GaugeKind.Melts => "melts",
-        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
-    };
-
-    private static string SupportOf(SupportLevel support) => support switch
-    {
-        SupportLevel.Supported => "supported",
-        SupportLevel.SupportedInForm => "form only",
-        SupportLevel.Judgement => "judgement",
-        _ => throw new ArgumentOutOfRangeException(nameof(support)),
     };
 
     private static string StopOf(StopReason reason) => reason switch

@@ -33,7 +33,8 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         EventKinds.JobOpened => new JobEvent.JobOpened(Brief(fields)),
         EventKinds.BriefRevised => new JobEvent.BriefRevised(Brief(fields)),
         EventKinds.PinsRegistered => new JobEvent.PinsRegistered(fields.Objects("pins", Pin)),
-        EventKinds.PadRegistered => new JobEvent.PadRegistered(Pad(fields, "pad"), fields.Text("description")),
+        EventKinds.PadRegistered => new JobEvent.PadRegistered(
+            Pad(fields, "pad"), fields.Text("description"), fields.TextOrNull("joint")),
         EventKinds.PadStateSeen => new JobEvent.PadStateSeen(
             Pad(fields, "pad"), fields.Word("state", Words.PadStates), fields.TextOrNull("note")),
         EventKinds.PriorHeatStated => new JobEvent.PriorHeatStated(

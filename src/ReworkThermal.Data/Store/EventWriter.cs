@@ -39,6 +39,7 @@ internal sealed partial class EventWriter
             case JobEvent.PadRegistered registered:
                 _json.WriteString("pad", registered.Pad.Value);
                 _json.WriteString("description", registered.Description);
+                Optional("joint", registered.Joint);
                 break;
             case JobEvent.PadStateSeen seen:
                 _json.WriteString("pad", seen.Pad.Value);

@@ -3,13 +3,13 @@ namespace ReworkThermal.App.Rendering.Charts;
 /// <summary>Where everything of a chart stands, in pixels; shared by every way of drawing it.</summary>
 internal sealed class ChartLayout
 {
-    internal const int Width = 860;
+    internal const int Width = 940;
 
     internal const int Height = 480;
 
     internal const int Left = 70;
 
-    internal const int Right = Width - 190;
+    internal const int Right = Width - 270;
 
     internal const int Top = 46;
 
@@ -46,7 +46,7 @@ internal sealed class ChartLayout
     internal static string ColourOf(int line) => _colours[line % _colours.Length];
 
     /// <summary>Lengths of dashes and gaps of a line [px]; empty for a full line.</summary>
-    internal static IReadOnlyList<double> DashesOf(int line) => _dashes[line % _dashes.Length];
+    internal static IReadOnlyList<double> DashesOf(int line) => _dashes[(line + (line / _colours.Length)) % _dashes.Length];
 
     // Labels stand beside the ends of their lines; those that would overlap are pushed down, and the whole stack up again if it
     // would leave the drawing.

@@ -2,7 +2,10 @@ using System.Globalization;
 
 namespace ReworkThermal.App.Screens.Canvas;
 
-/// <summary>A line plot in characters with figures at both axes. Marks carry letters, so that nothing depends on colour.</summary>
+/// <summary>
+/// A line plot in characters with round figures at both axes. Lines and levels carry letters and words, so that nothing depends on
+/// colour; words are written last, over whatever is there.
+/// </summary>
 /// <param name="sheet">Where to draw.</param>
 /// <param name="area">The whole plot with its figures.</param>
 /// <param name="across">Least and greatest value across.</param>
@@ -11,8 +14,11 @@ internal sealed class CharacterPlot(Sheet sheet, Area area, (double Least, doubl
 {
     private const int LeftMargin = 5;
     private const int BottomMargin = 2;
+    private const int RowsPerFigure = 3;
+    private const int ColumnsPerFigure = 8;
 
     private readonly Area _field = area.Columns(LeftMargin).Rows(0, Math.Max(1, area.Height - BottomMargin));
+    private readonly List<(int Column, int Row, string Text, Ink Ink)> _words = [];
 
     /// <summary>Draws the axes with figures.</summary>
     internal CharacterPlot Axes(string acrossLabel, string upLabel)
@@ -23,41 +29,36 @@ internal sealed class CharacterPlot(Sheet sheet, Area area, (double Least, doubl
         }
 
         sheet.Put(area, LeftMargin - 1, _field.Height, (sheet.Plain ? "+" : "└") + new string(sheet.Plain ? '-' : '─', _field.Width), Ink.Quiet);
-        int step = Math.Max(2, _field.Height / 4);
-        for (int row = 0; row < _field.Height; row += step)
+        foreach (double value in RoundValues(up, _field.Height / RowsPerFigure))
         {
-            sheet.PutEnding(area, LeftMargin - 1, row, Figure(up.Most - ((up.Most - up.Least) * row / Math.Max(1, _field.Height - 1))), Ink.Quiet);
+            sheet.PutEnding(area, LeftMargin - 1, RowOf(value), Figure(value), Ink.Quiet);
         }
 
-        int marks = Math.Max(2, _field.Width / 12);
-        for (int i = 0; i < marks; i++)
+        foreach (double value in RoundValues(across, _field.Width / ColumnsPerFigure))
         {
-            int column = (_field.Width - 1) * i / (marks - 1);
-            string figure = Figure(across.Least + ((across.Most - across.Least) * i / (marks - 1)));
-            int start = Math.Clamp(LeftMargin + column - (figure.Length / 2), 0, Math.Max(0, area.Width - figure.Length));
+            string figure = Figure(value);
+            int start = Math.Clamp(LeftMargin + ColumnOf(value) - (figure.Length / 2), 0, Math.Max(0, area.Width - figure.Length));
             sheet.Put(area, start, _field.Height + 1, figure, Ink.Quiet);
         }
 
-        sheet.PutEnding(_field, _field.Width, _field.Height - 1, acrossLabel, Ink.Quiet);
-        sheet.Put(_field, 0, 0, upLabel, Ink.Quiet);
+        _words.Add((_field.Width - acrossLabel.Length, _field.Height - 1, acrossLabel, Ink.Quiet));
+        _words.Add((0, 0, upLabel, Ink.Quiet));
         return this;
     }
 
     /// <summary>Draws a level with a word at its right end.</summary>
     internal CharacterPlot Level(double value, string word, Ink ink)
     {
-        if (value < up.Least || value > up.Most)
+        if (value >= up.Least && value <= up.Most)
         {
-            return this;
+            sheet.Put(_field, 0, RowOf(value), new string(sheet.Plain ? '-' : '╌', _field.Width), ink);
+            _words.Add((_field.Width - word.Length - 1, RowOf(value), " " + word, ink));
         }
 
-        int row = RowOf(value);
-        sheet.Put(_field, 0, row, new string(sheet.Plain ? '-' : '╌', _field.Width), ink);
-        sheet.PutEnding(_field, _field.Width, row, " " + word, ink);
         return this;
     }
 
-    /// <summary>Draws an upright line with a word at its top.</summary>
+    /// <summary>Draws an upright line with a word beside it.</summary>
     internal CharacterPlot Upright(double value, string word, Ink ink, int wordRow = 0)
     {
         if (value < across.Least || value > across.Most)
@@ -71,14 +72,14 @@ internal sealed class CharacterPlot(Sheet sheet, Area area, (double Least, doubl
             sheet.Put(_field, column, row, sheet.Plain ? ":" : "┊", ink);
         }
 
-        int start = column + 1 + word.Length <= _field.Width ? column + 1 : column - word.Length;
-        sheet.Put(_field, Math.Max(0, start), wordRow, word, ink);
+        _words.Add((Math.Max(0, column + 1 + word.Length <= _field.Width ? column + 1 : column - word.Length), wordRow, word, ink));
         return this;
     }
 
     /// <summary>Draws a line through points that go from left to right.</summary>
     internal CharacterPlot Line(IReadOnlyList<(double Across, double Up)> points, char mark, Ink ink)
     {
+        int right = 1;
         for (int column = 0; column < _field.Width && points.Count > 0; column++)
         {
             double value = across.Least + ((across.Most - across.Least) * column / Math.Max(1, _field.Width - 1));
@@ -87,7 +88,6 @@ internal sealed class CharacterPlot(Sheet sheet, Area area, (double Least, doubl
                 continue;
             }
 
-            int right = 1;
             while (right < points.Count - 1 && points[right].Across < value)
             {
                 right++;
@@ -106,7 +106,28 @@ internal sealed class CharacterPlot(Sheet sheet, Area area, (double Least, doubl
         return this;
     }
 
-    private static string Figure(double value) => value.ToString(Math.Abs(value) < 10 && value != Math.Floor(value) ? "0.#" : "0", CultureInfo.InvariantCulture);
+    /// <summary>Writes the words.</summary>
+    internal void Finish()
+    {
+        foreach ((int column, int row, string text, Ink ink) in _words)
+        {
+            sheet.Put(_field, Math.Max(0, column), row, text, ink);
+        }
+    }
+
+    /// <summary>Round values within a range, about so many.</summary>
+    private static IEnumerable<double> RoundValues((double Least, double Most) range, int about)
+    {
+        double wanted = (range.Most - range.Least) / Math.Max(1, about);
+        double power = Math.Pow(10, Math.Floor(Math.Log10(wanted)));
+        double step = power * (wanted / power <= 1 ? 1 : wanted / power <= 2 ? 2 : wanted / power <= 5 ? 5 : 10);
+        for (double value = Math.Ceiling(range.Least / step) * step; value <= range.Most + (step * 1e-9); value += step)
+        {
+            yield return value;
+        }
+    }
+
+    private static string Figure(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 
     private int RowOf(double value) => (int)Math.Round((up.Most - value) / (up.Most - up.Least) * (_field.Height - 1));
 

@@ -6,9 +6,12 @@ namespace ReworkThermal.App.Screens.Desks;
 
 /// <summary>One touch followed by the heat solver.</summary>
 /// <param name="run">The run, tip on.</param>
+/// <param name="posed">What was posed.</param>
 /// <param name="history">What the pad has had before, or null when unknown.</param>
-internal sealed class BenchRun(LiveRun run, PadHistory.Known? history) : IBenchRun
+internal sealed class BenchRun(LiveRun run, JointSetup.Posed posed, PadHistory.Known? history) : IBenchRun
 {
+    private static readonly Duration _longestWait = Duration.FromMinutes(2);
+
     private Duration _released;
     private bool _melted;
 
@@ -18,12 +21,25 @@ internal sealed class BenchRun(LiveRun run, PadHistory.Known? history) : IBenchR
         return Reading(budget: true);
     }
 
-    public TemperatureHistory Release(Duration elapsed)
+    public BenchRelease Release(Duration elapsed)
     {
         Follow(elapsed);
         run.Lift();
         _released = run.Elapsed;
-        return Pad();
+        return new BenchRelease(Pad(), _melted);
+    }
+
+    public CoolDown? Wait()
+    {
+        if (history is null || _released <= Duration.Zero)
+        {
+            return null;
+        }
+
+        Touch touch = new() { Start = Duration.Zero, Span = _released, Side = posed.Side, Tip = posed.Tip, Jet = posed.Jet };
+        return HeatSolver.Solve(posed.Problem with { Touches = [touch], End = _released + _longestWait }) is HeatOutcome.Completed { Run: { } whole }
+            ? CoolDownAdvice.From(history.Model.Bond, Hotter(whole.Probes[ProbeNames.NearPad], whole.Probes[ProbeNames.FarPad], _released.Seconds))
+            : null;
     }
 
     public BenchReading Cool(Duration sinceRelease)
@@ -63,7 +79,7 @@ internal sealed class BenchRun(LiveRun run, PadHistory.Known? history) : IBenchR
             throw new InvalidOperationException("the heat solver could not take the step");
         }
 
-        _melted |= run.Flows;
+        _melted |= run.LiquidShare > 0;
     }
 
     private BenchReading Reading(bool budget) => new(

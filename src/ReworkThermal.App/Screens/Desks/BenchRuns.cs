@@ -21,11 +21,11 @@ internal sealed class BenchRuns(Workshop workshop, JointPoser poser, PadReckoner
         PadHistory.Known? history = setup.Job.Pads.TryGetValue(setup.Start.Pads[0], out PadLedger? pad)
             ? reckoner.Of(setup.Job, pad) as PadHistory.Known
             : null;
-        LiveRun run = LiveRun.Start(posed.Problem, [posed.Tip]);
-        run.Put(posed.Tip, null, posed.Side);
+        LiveRun run = LiveRun.Start(posed.Problem, posed.Tip is null ? [] : [posed.Tip]);
+        run.Put(posed.Tip, posed.Jet, posed.Side);
         double? before = history is null ? null : history.Model.Budget(history.State).Share.Central;
         return new BenchStart.Ready(
-            new BenchRun(run, history),
+            new BenchRun(run, posed, history),
             new BenchForecast(
                 posed.Problem.FlowTemperature.DegreesCelsius,
                 workshop.Planning.Limits.MostPadTemperature.Value.DegreesCelsius,
@@ -36,9 +36,9 @@ internal sealed class BenchRuns(Workshop workshop, JointPoser poser, PadReckoner
     /// <summary>Budget when the tip comes off at the stop time, by a run ahead of the clock.</summary>
     private static double? AtStop(JointSetup.Posed posed, PadHistory.Known history, Duration stop)
     {
-        Touch touch = new() { Start = Duration.Zero, Span = stop, Side = posed.Side, Tip = posed.Tip };
+        Touch touch = new() { Start = Duration.Zero, Span = stop, Side = posed.Side, Tip = posed.Tip, Jet = posed.Jet };
         return HeatSolver.Solve(posed.Problem with { Touches = [touch], End = stop }) is HeatOutcome.Completed { Run: { } run }
-            ? BenchRun.BudgetAfter(history, BenchRun.Hotter(run.Probes[ProbeNames.NearPad], run.Probes[ProbeNames.FarPad], 0), run.LiquidShare[^1] > 0.5)
+            ? BenchRun.BudgetAfter(history, BenchRun.Hotter(run.Probes[ProbeNames.NearPad], run.Probes[ProbeNames.FarPad], 0), run.LiquidShare.Max() > 0)
             : null;
     }
 }

@@ -28,33 +28,66 @@ internal sealed class JointPoser(Workshop workshop, PhaseEngine engine, PadRecko
             return new JointSetup.Missing((choice as SiteChoice.Missing)?.Reason ?? ScreenBudgetWords.NoSite);
         }
 
-        if (setup.Start.Tools.Any(t => t is Core.Jobs.ToolSetting.HotAir or Core.Jobs.ToolSetting.Bath))
+        Surroundings room = RoomOf.The(workshop, setup.Bench);
+        if (Tip(setup, out TipSource? tip) is { } noTip)
         {
-            return new JointSetup.Missing(ScreenBudgetWords.AirNotLive);
+            return new JointSetup.Missing(noTip);
         }
 
+        if (Jet(setup, room, out JetSource? jet) is { } noJet)
+        {
+            return new JointSetup.Missing(noJet);
+        }
+
+        return tip is null && jet is null
+            ? new JointSetup.Missing(ScreenBudgetWords.NoTool)
+            : WithBoard(setup, site, room, tip, jet);
+    }
+
+    /// <summary>The tip of a touch; nothing when no iron is used.</summary>
+    /// <returns>Null when it is in order, else what is missing.</returns>
+    private string? Tip(TouchSetup setup, out TipSource? tip)
+    {
+        tip = null;
         if (setup.Start.Tools.OfType<Core.Jobs.ToolSetting.Iron>().FirstOrDefault() is not { } iron)
         {
-            return new JointSetup.Missing(ScreenBudgetWords.NoTip);
+            return null;
         }
 
         if (iron.Profile is null || !workshop.Profiles.Irons.TryGetValue(iron.Profile, out Iron? profile))
         {
-            return new JointSetup.Missing(ScreenBudgetWords.UnknownIron(iron.Profile));
+            return ScreenBudgetWords.UnknownIron(iron.Profile);
         }
 
         TipContact contact = workshop.Profiles.Contacts[Enum.Parse<ContactState>(setup.Bench[PlanField.Contact], ignoreCase: true)];
-        return new IronSetting(profile, iron.Set, contact).ToSource() switch
-        {
-            SettingOutcome<TipSource>.Ready ready => WithBoard(setup, site, ready.Source),
-            SettingOutcome<TipSource>.Refused refused => new JointSetup.Missing(refused.Reason),
-            _ => throw new InvalidOperationException("unknown kind of setting"),
-        };
+        SettingOutcome<TipSource> outcome = new IronSetting(profile, iron.Set, contact).ToSource();
+        tip = (outcome as SettingOutcome<TipSource>.Ready)?.Source;
+        return (outcome as SettingOutcome<TipSource>.Refused)?.Reason;
     }
 
-    private JointSetup WithBoard(TouchSetup setup, JointSite site, TipSource tip)
+    /// <summary>The jet of a touch, at the distance of the plan request; nothing when no hot air is used.</summary>
+    /// <returns>Null when it is in order, else what is missing.</returns>
+    private string? Jet(TouchSetup setup, Surroundings room, out JetSource? jet)
     {
-        Surroundings room = RoomOf.The(workshop, setup.Bench);
+        jet = null;
+        if (setup.Start.Tools.OfType<Core.Jobs.ToolSetting.HotAir>().FirstOrDefault() is not { } air)
+        {
+            return null;
+        }
+
+        if (air.Profile is null || !workshop.Profiles.Nozzles.TryGetValue(air.Profile, out AirNozzle? nozzle))
+        {
+            return ScreenBudgetWords.UnknownNozzle(air.Profile);
+        }
+
+        Length distance = Length.FromMillimeters(double.Parse(setup.Bench[PlanField.AirMillimetres], System.Globalization.CultureInfo.InvariantCulture));
+        SettingOutcome<JetSource> outcome = new AirSetting(nozzle, air.Set, air.Flow, distance, room.Room).ToSource();
+        jet = (outcome as SettingOutcome<JetSource>.Ready)?.Source;
+        return (outcome as SettingOutcome<JetSource>.Refused)?.Reason;
+    }
+
+    private JointSetup WithBoard(TouchSetup setup, JointSite site, Surroundings room, TipSource? tip, JetSource? jet)
+    {
         BottomHeat? below = null;
         if (setup.Start.Tools.OfType<Core.Jobs.ToolSetting.Preheater>().FirstOrDefault() is { } heater)
         {
@@ -91,6 +124,7 @@ internal sealed class JointPoser(Workshop workshop, PhaseEngine engine, PadRecko
                     End = Duration.FromSeconds(60),
                 },
                 tip,
+                jet,
                 setup.Bench[PlanField.Side] == "top" ? BoardSide.Top : BoardSide.Bottom);
     }
 

@@ -12,9 +12,10 @@ internal abstract record JointSetup
 
     /// <summary>It can be simulated.</summary>
     /// <param name="Problem">Joint, solder, room, board heat.</param>
-    /// <param name="Tip">The tip.</param>
+    /// <param name="Tip">The tip, or null.</param>
+    /// <param name="Jet">The jet of hot air, or null.</param>
     /// <param name="Side">Face it works on.</param>
-    internal sealed record Posed(JointProblem Problem, TipSource Tip, BoardSide Side) : JointSetup;
+    internal sealed record Posed(JointProblem Problem, TipSource? Tip, JetSource? Jet, BoardSide Side) : JointSetup;
 
     /// <summary>It cannot.</summary>
     internal sealed record Missing(string Reason) : JointSetup;

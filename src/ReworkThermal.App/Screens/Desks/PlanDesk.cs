@@ -78,6 +78,13 @@ internal sealed class PlanDesk(Workshop workshop, MeltingShelf melting, PadRecko
         Room = RoomOf.The(workshop, form),
         Irons = [.. PlanFormRules.Names(form[PlanField.Irons]).Select(n => workshop.Profiles.Irons[n])],
         Contact = workshop.Profiles.Contacts[Enum.Parse<ContactState>(form[PlanField.Contact], ignoreCase: true)],
+        Air =
+        [
+            .. PlanFormRules.Names(form[PlanField.Nozzles]).Select(n => new HotAir(
+                workshop.Profiles.Nozzles[n],
+                VolumeFlow.FromLitersPerMinute(Number(form, PlanField.AirLitres)),
+                Length.FromMillimeters(Number(form, PlanField.AirMillimetres)))),
+        ],
         Preheaters = [.. PlanFormRules.Names(form[PlanField.Preheaters]).Select(n => workshop.Profiles.Preheaters[n])],
         Dilutions = workshop.Alloys.Dilutions,
         Removal = workshop.Removals.First(r => r.Name == form[PlanField.Removal]),

@@ -25,11 +25,12 @@ internal static class RealDesks
             [.. workshop.Alloys.Dilutions.Select(a => a.Name)],
             [.. workshop.Profiles.Irons.Keys],
             [.. workshop.Profiles.Contacts.Keys.Select(c => c.ToString().ToLowerInvariant())],
+            [.. workshop.Profiles.Nozzles.Keys],
             [.. workshop.Profiles.Preheaters.Keys],
             [.. workshop.Removals.Select(r => r.Name)],
             [.. workshop.Limits.Priors.Select(p => p.Name)],
             [.. workshop.Profiles.Rooms.Keys],
-            workshop.Profiles.Irons.Select(i => (i.Key, i.Value.Name)).Concat(workshop.Profiles.Preheaters.Select(p => (p.Key, p.Value.Name)))
+            workshop.Profiles.Irons.Select(i => (i.Key, i.Value.Name)).Concat(workshop.Profiles.Nozzles.Select(n => (n.Key, n.Value.Name))).Concat(workshop.Profiles.Preheaters.Select(p => (p.Key, p.Value.Name)))
                 .DistinctBy(t => t.Name)
                 .ToDictionary(t => t.Name, t => t.Key));
         PadReckoner reckoner = new(workshop);

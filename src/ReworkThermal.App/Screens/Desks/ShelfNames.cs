@@ -8,11 +8,12 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="Dilutions">Dilution alloys.</param>
 /// <param name="Irons">Iron profiles.</param>
 /// <param name="Contacts">States of tip and joint.</param>
+/// <param name="Nozzles">Hot-air nozzles.</param>
 /// <param name="Preheaters">Preheater profiles.</param>
 /// <param name="Removals">Ways of taking solder out.</param>
 /// <param name="EarlierHeats">Assumptions about earlier heat.</param>
 /// <param name="Rooms">Kinds of air around the bench.</param>
-/// <param name="ToolIds">Profile of an iron or preheater by the name it has in answers.</param>
+/// <param name="ToolIds">Profile of an iron, nozzle or preheater by the name it has in answers.</param>
 internal sealed record ShelfNames(
     IReadOnlyList<string> Boards,
     IReadOnlyList<string> Joints,
@@ -21,6 +22,7 @@ internal sealed record ShelfNames(
     IReadOnlyList<string> Dilutions,
     IReadOnlyList<string> Irons,
     IReadOnlyList<string> Contacts,
+    IReadOnlyList<string> Nozzles,
     IReadOnlyList<string> Preheaters,
     IReadOnlyList<string> Removals,
     IReadOnlyList<string> EarlierHeats,

@@ -25,7 +25,7 @@ internal static class BenchDrawing
         }
 
         Area all = sheet.All;
-        Area body = all.Rows(2, height - 5);
+        Area body = all.Rows(1, height - 4);
         PlaceLine(sheet, all, state);
         switch (state.Overlay)
         {
@@ -60,8 +60,6 @@ internal static class BenchDrawing
             int room = all.Width - column - 1;
             sheet.PutEnding(all, all.Width, 0, CellWidth.Of(label) > room ? string.Concat(label.EnumerateRunes().Take(Math.Max(0, room - 3)).Select(r => r.ToString())) + "..." : label, Ink.Strong);
         }
-
-        sheet.Rule(all, 1);
     }
 
     private static void Body(Sheet sheet, Area body, BenchState state)

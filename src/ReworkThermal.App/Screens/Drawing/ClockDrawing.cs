@@ -59,7 +59,7 @@ internal static class ClockDrawing
         int row = 1;
         Setting("U", "for", ScreenClockWords.Purpose(clock.Purpose));
         Setting("I", "iron", clock.IronCelsius is double iron ? $"{ScreenClockWords.Degrees(iron)} {clock.IronName}" : ScreenClockWords.NotUsed);
-        Setting("A", "air", clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? ScreenClockWords.Air(air, flow) : ScreenClockWords.NotUsed);
+        Setting("A", "air", clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{ScreenClockWords.Air(air, flow)} {clock.NozzleName}" : ScreenClockWords.NotUsed);
         Setting("B", "board", clock.PreheatCelsius is double preheat ? $"{ScreenClockWords.Degrees(preheat)} {clock.PreheaterName}" : ScreenClockWords.NotUsed);
         sheet.Put(panel, 1, row++, job.Plan is { What: { } plan } ? ScreenClockWords.PlanTimes(plan) : ScreenClockWords.NoPlan, Ink.Quiet);
         row++;
@@ -109,7 +109,9 @@ internal static class ClockDrawing
             case TouchStage.Released released:
                 return (ScreenClockWords.Off, string.Empty, Ink.Plain, released.Length);
             case TouchStage.Cooling cooling:
-                string hint = cooling.AsksFlow ? ScreenClockWords.AskFlow : ScreenClockWords.OffFor(cooling.Length, state.Now.Steady - cooling.Off.Steady);
+                TimeSpan off = state.Now.Steady - cooling.Off.Steady;
+                string wait = state.Clock.CoolDown is { } coolDown ? ScreenClockWords.Wait(coolDown, off) + " " : string.Empty;
+                string hint = wait + (cooling.AsksFlow ? ScreenClockWords.AskFlow : ScreenClockWords.OffFor(cooling.Length, off));
                 return (ScreenClockWords.Off, hint, Ink.Plain, cooling.Length);
             default:
                 return (ScreenClockWords.Ready, ScreenClockWords.ReadyHint, Ink.Quiet, TimeSpan.Zero);
@@ -136,16 +138,17 @@ internal static class ClockDrawing
             .Level(forecast.FlowC, ScreenClockWords.FlowLevel, Ink.Good);
         if (forecast.MostPadC is double limit)
         {
-            plot.Level(limit, "pad limit", Ink.Alarm);
+            plot.Level(limit, ScreenClockWords.PadLimit, Ink.Alarm);
         }
 
         if (plan is not null)
         {
-            plot.Upright(plan.Dwell.Seconds, ScreenClockWords.DwellMark, Ink.Care, 1).Upright(plan.Stop.Seconds, ScreenClockWords.StopMark, Ink.Alarm, 2);
+            plot.Upright(plan.Dwell.Seconds, ScreenClockWords.DwellMark, Ink.Care, area.Height - 9).Upright(plan.Stop.Seconds, ScreenClockWords.StopMark, Ink.Alarm, area.Height - 8);
         }
 
         plot.Line([.. clock.Readings.Select(r => (r.Seconds, r.ColdestSolderC))], 'j', Ink.Plain)
-            .Line([.. clock.Readings.Select(r => (r.Seconds, r.PadC))], 'p', Ink.Trace);
+            .Line([.. clock.Readings.Select(r => (r.Seconds, r.PadC))], 'p', Ink.Trace)
+            .Finish();
         Area below = area.Rows(area.Height - 3);
         if (last is not null)
         {
@@ -153,6 +156,6 @@ internal static class ClockDrawing
             sheet.Put(below, 1, 2, last.Flows ? ScreenClockWords.PullNow : ScreenClockWords.DoNotPull, last.Flows ? Ink.Good : Ink.Care);
         }
 
-        sheet.Put(below, 1, 1, ScreenClockWords.Budget(forecast.BudgetBefore, last?.BudgetNow, forecast.BudgetAtStop));
+        sheet.Put(below, 1, 1, ScreenClockWords.Budget(forecast.BudgetBefore, clock.Readings.FindLast(r => r.BudgetNow is not null)?.BudgetNow, forecast.BudgetAtStop));
     }
 }

@@ -46,7 +46,8 @@ internal static class FootDrawing
         sheet.Put(field, 0, 0, new string(sheet.Plain ? '_' : ' ', room), Ink.Entry);
         sheet.Put(field, 0, 0, entry.Text[from..], Ink.Entry);
         sheet.PlaceCursor(field, CellWidth.Of(entry.Text[from..entry.Caret]), 0);
-        string keys = entry.Waiting ? ScreenWords.Saving : entry.Options.Count > 0 ? ScreenWords.EntryKeysWithOptions : ScreenWords.EntryKeys;
+        string hint = entry.Hint.Length > 0 ? entry.Hint + "   " : string.Empty;
+        string keys = hint + (entry.Waiting ? ScreenWords.Saving : entry.Options.Count > 0 ? ScreenWords.EntryKeysWithOptions : ScreenWords.EntryKeys);
         sheet.Put(foot, 0, 1, entry.Complaint is { } complaint ? $"! {complaint}" : keys, entry.Complaint is null ? Ink.Quiet : Ink.Care);
     }
 

@@ -9,13 +9,13 @@ namespace ReworkThermal.App.Screens.Drawing;
 /// <summary>The mix: lines to change on the left, figures on the right, the melt curve below.</summary>
 internal static class MixDrawing
 {
-    private const int LeftColumns = 40;
-    private const int ValueColumn = 26;
+    private const int LeftColumns = 43;
+    private const int ValueColumn = 19;
     private const int SliderLength = 10;
 
     internal static void Draw(Sheet sheet, Area body, BenchState state)
     {
-        int left = Math.Max(LeftColumns, body.Width * 2 / 5);
+        int left = Math.Max(LeftColumns, body.Width / 2);
         MixField[] fields = Enum.GetValues<MixField>();
         Area form = body.Columns(0, left - 1).Rows(0, fields.Length + 1);
         sheet.Rule(form, 0, ScreenMixWords.Title);
@@ -70,7 +70,7 @@ internal static class MixDrawing
         }
 
         sheet.Put(area, 1, row++, ScreenMixWords.Residue(residue.Share));
-        sheet.Put(area, 1, row++, $"{ScreenMixWords.StillLiquid(100, residue.LiquidAt100)}, {ScreenMixWords.StillLiquid(140, residue.LiquidAt140)}");
+        sheet.Put(area, 1, row++, ScreenMixWords.StillLiquid(residue.LiquidAt100, residue.LiquidAt140));
         sheet.Put(area, 1, row, ScreenMixWords.Needed(residue.PassesNeeded, MixQuestion.MostPasses), residue.PassesNeeded is null ? Ink.Care : Ink.Plain);
 
         void Figure(string name, string text, Ink ink)
@@ -83,7 +83,7 @@ internal static class MixDrawing
     private static void Curve(Sheet sheet, Area below, MixFigures figures, MixQuestion question)
     {
         bool roomy = below.Height >= 16;
-        Area remarks = roomy ? below.Rows(below.Height - 6) : below.Rows(below.Height - Math.Min(2, figures.Remarks.Count));
+        Area remarks = below.Rows(below.Height - (roomy ? 6 : figures.Remarks.Count == 0 ? 0 : 3));
         Area plot = below.Rows(1, below.Height - remarks.Height - 1);
         sheet.Rule(below, 0, $"{question.SharePercent:0.#} % {question.Alloy}");
         double least = Math.Floor((figures.SolidusC - 10) / 10) * 10;
@@ -94,23 +94,18 @@ internal static class MixDrawing
             points = [(Math.Min(least, points[0].Across - 1), 0), .. points, (Math.Max(most, points[^1].Across + 1), 100)];
         }
 
-        _ = new CharacterPlot(sheet, plot, (least, most), (0, 100))
+        new CharacterPlot(sheet, plot, (least, most), (0, 100))
             .Axes(ScreenMixWords.CurveAcross, ScreenMixWords.CurveUp)
             .Upright(figures.FlowC, ScreenMixWords.FlowMark, Ink.Care, plot.Height / 2)
-            .Line(points, sheet.Plain ? '*' : '●', Ink.Trace);
+            .Line(points, sheet.Plain ? '*' : '●', Ink.Trace)
+            .Finish();
         int row = 0;
         foreach (string remark in figures.Remarks)
         {
             if (row < remarks.Height)
             {
-                row = roomy ? sheet.PutParagraph(remarks, row, remark, Ink.Care, 1) : One(row, remark);
+                row = sheet.PutParagraph(remarks, row, remark, Ink.Care, 1);
             }
-        }
-
-        int One(int at, string remark)
-        {
-            sheet.Put(remarks, 1, at, remark, Ink.Care);
-            return at + 1;
         }
     }
 }

@@ -8,22 +8,20 @@ namespace ReworkThermal.App.Screens.Drawing;
 /// <summary>Help and cautions, instead of the place.</summary>
 internal static class OverlayDrawing
 {
+    private const int HelpIndent = 13;
+
     internal static void Help(Sheet sheet, Area body, BenchState state)
     {
         sheet.Rule(body, 0, $"{ScreenHelpWords.Title}: {ScreenWords.PlaceName(state.Place)}");
-        int row = 2;
-        foreach (string line in ScreenHelpWords.Of(state.Place))
+        Area text = body.Columns(HelpIndent + 1, Math.Min(body.Width - HelpIndent - 2, 90));
+        int row = 1;
+        foreach ((string keys, string meaning) in ScreenHelpWords.Of(state.Place).Append((string.Empty, string.Empty)).Concat(ScreenHelpWords.Everywhere))
         {
-            sheet.Put(body, 1, row++, line);
+            sheet.Put(body, 1, row, keys, Ink.Heading);
+            row = Math.Max(row + 1, sheet.PutParagraph(text, row, meaning));
         }
 
-        row++;
-        foreach (string line in ScreenHelpWords.Everywhere)
-        {
-            sheet.Put(body, 1, row++, line, Ink.Quiet);
-        }
-
-        sheet.Put(body, 1, Math.Min(row + 1, body.Height - 1), ScreenWords.AnyKeyBack, Ink.Strong);
+        sheet.Put(body, 1, Math.Min(row, body.Height - 1), ScreenWords.AnyKeyBack, Ink.Strong);
         sheet.PlaceCursor(body, 0, 0);
     }
 

@@ -57,9 +57,9 @@ internal static class PlanDrawing
         int row = 1;
         foreach ((int i, PlanLine line) in report.Plans.Index())
         {
-            sheet.Put(body, 2, row, $"{i + 1}  {line.Kind}: {ScreenPlanWords.Added(line)}; {ScreenPlanWords.Tools(line.First)}");
+            sheet.Put(body, 2, row, $"{i + 1}  {line.Kind}: {ScreenPlanWords.Added(line)}; {ScreenPlanWords.Times(line)}");
             ListWindow.Mark(sheet, body, row++, plan.Chosen == i);
-            sheet.Put(body, 5, row++, $"{ScreenPlanWords.Times(line)}; {ScreenPlanWords.Cost(line)}", Ink.Strong);
+            sheet.Put(body, 5, row++, $"{ScreenPlanWords.Tools(line.First)}; {ScreenPlanWords.Cost(line)}", Ink.Strong);
         }
 
         if (report.Plans.Count == 0)

@@ -16,6 +16,7 @@ internal sealed class Conductor : IDisposable
     private readonly long _began;
     private readonly Workers _workers;
     private int _collecting;
+    private bool _ended;
 
     /// <summary>Makes a conductor; nothing happens before <see cref="Begin"/>.</summary>
     /// <param name="time">The clocks.</param>
@@ -51,13 +52,24 @@ internal sealed class Conductor : IDisposable
     internal void Send(Message message) => Take(BenchUpdate.Apply(State, message));
 
     /// <inheritdoc/>
-    public void Dispose() => _workers.Dispose();
+    public void Dispose()
+    {
+        Volatile.Write(ref _ended, true);
+        _workers.Dispose();
+    }
+
+    /// <summary>As <see cref="Dispose"/>, and waits for every thread behind the screens.</summary>
+    internal void Finish()
+    {
+        Volatile.Write(ref _ended, true);
+        _workers.Finish();
+    }
 
     /// <summary>Hands in a message from any thread. Many in a row are collected in one go.</summary>
     private void Post(Message message)
     {
         _mail.Enqueue(message);
-        if (Interlocked.Exchange(ref _collecting, 1) == 0)
+        if (!Volatile.Read(ref _ended) && Interlocked.Exchange(ref _collecting, 1) == 0)
         {
             _onScreenThread(Collect);
         }

@@ -37,10 +37,18 @@ internal sealed class LatestWorker<T> : IDisposable
         {
             _waiting = null;
             _running?.Cancel();
+            _running?.Dispose();
+            _running = null;
         }
 
         _worker.Dispose();
-        _running?.Dispose();
+    }
+
+    /// <summary>Breaks off and waits until nothing runs any more, within bounds.</summary>
+    internal void Finish()
+    {
+        Dispose();
+        _worker.Finish();
     }
 
     private void Run()

@@ -1,7 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
 namespace ReworkThermal.App.Screens.Running;
@@ -38,6 +37,9 @@ internal sealed class RunClerk(Func<IBenchRuns?> runs, Action<Message> post) : I
 
     public void Dispose() => _worker.Dispose();
 
+    /// <summary>Waits until nothing runs any more, within bounds.</summary>
+    internal void Finish() => _worker.Finish();
+
     private void Begin(Errand.BeginRun begin)
     {
         _turn = begin.Turn;
@@ -65,9 +67,13 @@ internal sealed class RunClerk(Func<IBenchRuns?> runs, Action<Message> post) : I
     /// <summary>The touch goes into the record in any case, with temperatures or without.</summary>
     private void Release(Errand.ReleaseRun release)
     {
-        TemperatureHistory? history = null;
-        Guarded(() => history = release.Turn == _turn ? _run?.Release(Duration.FromSeconds(release.Elapsed.TotalSeconds)) : null);
-        post(new Message.RunReleased(release.Turn, history));
+        BenchRelease? known = null;
+        Guarded(() => known = release.Turn == _turn ? _run?.Release(Duration.FromSeconds(release.Elapsed.TotalSeconds)) : null);
+        post(new Message.RunReleased(release.Turn, known));
+        if (release.Turn == _turn && _run is { } run)
+        {
+            Guarded(() => post(new Message.CoolingKnown(release.Turn, run.Wait())));
+        }
     }
 
     private void Guarded(Action work)

@@ -5,7 +5,13 @@ namespace ReworkThermal.App.Screens.Running;
 /// <summary>One thread that does things one after the other.</summary>
 internal sealed class SerialWorker : IDisposable
 {
+    // A store on a hanging disk must not keep the program for ever.
+    private static readonly TimeSpan _patience = TimeSpan.FromSeconds(10);
+
+    // Not disposed: its thread may still be waiting on it, and it holds nothing but memory.
+#pragma warning disable CA2213
     private readonly BlockingCollection<Action> _queue = [];
+#pragma warning restore CA2213
     private readonly Thread _thread;
 
     internal SerialWorker(string name)
@@ -22,12 +28,14 @@ internal sealed class SerialWorker : IDisposable
         }
     }
 
-    /// <summary>Finishes what was handed in, then ends.</summary>
-    public void Dispose()
+    /// <summary>Takes nothing more; what was handed in is done, unless the process ends before.</summary>
+    public void Dispose() => _queue.CompleteAdding();
+
+    /// <summary>Takes nothing more and waits until what was handed in is done, within bounds.</summary>
+    internal void Finish()
     {
-        _queue.CompleteAdding();
-        _ = _thread.Join(TimeSpan.FromSeconds(5));
-        _queue.Dispose();
+        Dispose();
+        _ = _thread.Join(_patience);
     }
 
     private void Run()

@@ -38,7 +38,7 @@ internal sealed class StoreClerk(Func<IJobBook> open, Action<Message> post) : ID
 
     public void Dispose()
     {
-        _worker.Dispose();
+        _worker.Finish();
         _book?.Dispose();
     }
 

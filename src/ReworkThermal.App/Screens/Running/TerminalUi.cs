@@ -39,9 +39,15 @@ internal static class TerminalUi
             TimeProvider.System,
             RealDesks.For(options.Store, data),
             app.Invoke,
-            new ScreenSignals(times => app.Driver?.WriteRaw(new string('\a', times)), app.RequestStop));
+            new ScreenSignals(times => app.Driver?.WriteRaw(new string('\a', times)), () => Leave(app)));
         using BenchWindow window = new(app, conductor, Palette.Choose(options, Environment.GetEnvironmentVariable), options.Plain);
-        conductor.Begin();
+
+        // The first frame first: reading jobs and data folders would compete with it for the processor.
+        window.Initialized += (_, _) => app.AddTimeout(TimeSpan.FromMilliseconds(1), () =>
+        {
+            conductor.Begin();
+            return false;
+        });
 
         // Whatever was confirmed is in the store already, so the end may come at any moment.
         using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
@@ -59,9 +65,16 @@ internal static class TerminalUi
         void Stop(PosixSignalContext context)
         {
             context.Cancel = true;
-            app.Invoke(() => app.RequestStop());
+            app.Invoke(() => Leave(app));
         }
     }
+
+    // A stop that is asked for while the first frame is drawn would be lost; as a timer it waits until the loop runs.
+    private static void Leave(IApplication app) => app.AddTimeout(TimeSpan.FromMilliseconds(1), () =>
+    {
+        app.RequestStop();
+        return false;
+    });
 
     private static void LeaveIfAlone()
     {

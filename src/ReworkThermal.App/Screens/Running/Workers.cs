@@ -19,6 +19,7 @@ internal sealed class Workers : IDisposable
     private readonly SerialWorker _plans;
     private readonly SerialWorker _reader;
     private CancellationTokenSource _plan = new();
+    private bool _disposed;
 
     internal Workers(BenchDesks desks, ScreenSignals signals, Action<Message> post)
     {
@@ -75,6 +76,12 @@ internal sealed class Workers : IDisposable
     /// <summary>Finishes what the store was given; everything else is broken off.</summary>
     public void Dispose()
     {
+        if (_disposed)
+        {
+            return;
+        }
+
+        _disposed = true;
         _ = _bench.TrySetResult(null);
         _plan.Cancel();
         _store.Dispose();
@@ -84,6 +91,17 @@ internal sealed class Workers : IDisposable
         _plans.Dispose();
         _reader.Dispose();
         _plan.Dispose();
+    }
+
+    /// <summary>As <see cref="Dispose"/>, and waits for every thread.</summary>
+    internal void Finish()
+    {
+        Dispose();
+        _runs.Finish();
+        _budgets.Finish();
+        _mixes.Finish();
+        _plans.Finish();
+        _reader.Finish();
     }
 
     private Workbench? Bench() => _bench.Task.GetAwaiter().GetResult();

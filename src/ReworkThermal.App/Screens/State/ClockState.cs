@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.State;
@@ -18,6 +19,9 @@ internal sealed record ClockState
 
     /// <summary>Iron profile, or null.</summary>
     internal string? IronName { get; init; }
+
+    /// <summary>Nozzle profile, or null.</summary>
+    internal string? NozzleName { get; init; }
 
     /// <summary>Preheater profile, or null.</summary>
     internal string? PreheaterName { get; init; }
@@ -42,6 +46,9 @@ internal sealed record ClockState
 
     /// <summary>Why there is no simulation, or null.</summary>
     internal string? NoSimulation { get; init; }
+
+    /// <summary>How long the pad must cool after this touch, or null while unknown.</summary>
+    internal CoolDown? CoolDown { get; init; }
 
     /// <summary>Readings of the touch in order.</summary>
     internal ImmutableList<BenchReading> Readings { get; init; } = [];

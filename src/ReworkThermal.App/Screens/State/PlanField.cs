@@ -27,6 +27,15 @@ internal enum PlanField
     /// <summary>How the tip meets the joint.</summary>
     Contact,
 
+    /// <summary>Hot-air nozzles at hand.</summary>
+    Nozzles,
+
+    /// <summary>Flow of the hot air [L/min].</summary>
+    AirLitres,
+
+    /// <summary>Distance of nozzle and board [mm].</summary>
+    AirMillimetres,
+
     /// <summary>Preheaters at hand.</summary>
     Preheaters,
 

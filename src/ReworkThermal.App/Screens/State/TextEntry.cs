@@ -17,6 +17,9 @@ internal sealed record TextEntry(
     string? Complaint = null,
     bool Waiting = false)
 {
+    /// <summary>What a text may look like; shown below the field while there is no complaint.</summary>
+    internal string Hint { get; init; } = string.Empty;
+
     /// <summary>Longest text that can be typed [UTF-16 units].</summary>
     internal const int Longest = 2000;
 

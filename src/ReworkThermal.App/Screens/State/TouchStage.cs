@@ -23,7 +23,8 @@ internal abstract record TouchStage
     /// <summary>The tool is off, and the touch is on its way into the record.</summary>
     /// <param name="Touch">The touch.</param>
     /// <param name="Length">How long it was.</param>
-    internal sealed record Released(Running Touch, TimeSpan Length) : TouchStage;
+    /// <param name="Note">What else the record should know, or null.</param>
+    internal sealed record Released(Running Touch, TimeSpan Length, string? Note = null) : TouchStage;
 
     /// <summary>The touch is in the record; one question is open.</summary>
     /// <param name="Touch">The touch.</param>

@@ -29,6 +29,7 @@ internal static class BenchUpdate
         Message.RunBegun begun => ClockUpdate.Begun(state, begun),
         Message.RunRead read => ClockUpdate.Read(state, read),
         Message.RunReleased released => ClockUpdate.Logged(state, released),
+        Message.CoolingKnown known => new Step(known.Turn == state.Clock.Turn ? state with { Clock = state.Clock with { CoolDown = known.CoolDown } } : state),
         Message.Faulted faulted => new Step(state).Complain(faulted.Reason),
         _ => throw new InvalidOperationException($"no rule for {message.GetType().Name}"),
     };

@@ -61,8 +61,8 @@ internal static class ClockUpdate
     internal static ClockState WithPlan(ClockState clock, AcceptedPlan plan) => clock with
     {
         IronCelsius = plan.IronSet is { } iron ? Math.Round(iron.DegreesCelsius, 3) : null,
-        AirCelsius = plan.AirSet?.DegreesCelsius,
-        AirLitresPerMinute = plan.AirFlow?.LitersPerMinute,
+        AirCelsius = plan.AirSet is { } air ? Math.Round(air.DegreesCelsius, 3) : null,
+        AirLitresPerMinute = plan.AirFlow is { } flow ? Math.Round(flow.LitersPerMinute, 3) : null,
         PreheatCelsius = plan.PreheatSet is { } preheat ? Math.Round(preheat.DegreesCelsius, 3) : null,
     };
 
@@ -101,15 +101,41 @@ internal static class ClockUpdate
         }
 
         TouchStage.Running touch = stage.Touch;
-        InterfaceSeries? series = released.Interface is { } history ? InterfaceSeries.Simulated(history) : null;
+        InterfaceSeries? series = released.Release is { } known ? InterfaceSeries.Simulated(known.Interface) : null;
         Exposure exposure = new(
             touch.Start.Purpose,
             touch.Start.Tools,
             touch.Since.Wall,
             Duration.FromSeconds(stage.Length.TotalSeconds),
-            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? null : true, series))]);
+            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? released.Release?.Melted : true, series))],
+            Note: stage.Note);
         Step step = new Step(state).Record(new JobEvent.ExposureLogged(exposure, touch.Entry), new RecordedFor(RecordedForKind.TouchEnd, state.Clock.Turn));
         return touch.FlowedAt is { } flowed ? step.Record(TouchAnswers.Flow(touch.Start, flowed)) : step;
+    }
+
+    /// <summary>An interrupted touch whose length is known now goes the way of every other: simulated, then into the record.</summary>
+    internal static Step Complete(BenchState state, Logged<TouchStart> touch, TimeSpan length)
+    {
+        if (state.Job is not { } job)
+        {
+            return new Step(state);
+        }
+
+        int turn = state.Clock.Turn + 1;
+        TouchStage.Running running = new(new Moment(state.Now.Steady - length, touch.At), touch.What, touch.Number, FlowedAt: null, Rung: 2);
+        ClockState clock = state.Clock with
+        {
+            Turn = turn,
+            Pad = touch.What.Pads[0],
+            Forecast = null,
+            NoSimulation = null,
+            CoolDown = null,
+            Readings = [],
+            Stage = new TouchStage.Released(running, length, ScreenClockWords.CompletedLater),
+        };
+        return new Step(state with { Entry = null, Clock = clock })
+            .Do(new Errand.BeginRun(turn, new TouchSetup(job, touch.What, Stop: null, state.Plan.Form)))
+            .Do(new Errand.ReleaseRun(turn, length));
     }
 
     /// <summary>The store kept something that the clock may wait for.</summary>
@@ -172,6 +198,7 @@ internal static class ClockUpdate
                 Pad = pad,
                 Forecast = null,
                 NoSimulation = null,
+                CoolDown = null,
                 Readings = [],
                 Stage = new TouchStage.Running(state.Now, start, Entry: null, FlowedAt: null, Rung: 0),
             },

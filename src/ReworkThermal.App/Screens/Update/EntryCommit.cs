@@ -58,22 +58,10 @@ internal static class EntryCommit
         ? Wrong(state, entry, ifEmpty)
         : new Step(state with { Entry = entry with { Waiting = true } }).Record(what(entry.Text.Trim()), RecordedFor.Entry);
 
-    private static Step Seconds(BenchState state, TextEntry entry, Logged<TouchStart> touch)
-    {
-        if (Update.Typed.Number(entry.Text, 0.1, 3600, "s", out double seconds) is { } complaint)
-        {
-            return Wrong(state, entry, complaint);
-        }
-
-        Exposure exposure = new(
-            touch.What.Purpose,
-            touch.What.Tools,
-            touch.At,
-            Duration.FromSeconds(seconds),
-            [.. touch.What.Pads.Select(p => new HeatedPad(p, Touched: true, Melted: null, Series: null))],
-            Note: ScreenClockWords.CompletedLater);
-        return new Step(state with { Entry = entry with { Waiting = true } }).Record(new JobEvent.ExposureLogged(exposure, touch.Number), RecordedFor.Entry);
-    }
+    private static Step Seconds(BenchState state, TextEntry entry, Logged<TouchStart> touch) =>
+        Update.Typed.Number(entry.Text, 0.1, 3600, "s", out double seconds) is { } complaint
+            ? Wrong(state, entry, complaint)
+            : ClockUpdate.Complete(state, touch, TimeSpan.FromSeconds(seconds));
 
     private static Step Export(BenchState state, TextEntry entry) =>
         state.Job is not { } job ? new Step(state with { Entry = null })

@@ -20,7 +20,12 @@ internal static class JobUpdate
         int row = Math.Min(state.JobPlace.Row, _fields.Length + pads.Count - 1);
         if (Rows.After(row, _fields.Length + pads.Count, press) is int next)
         {
-            return new Step(state with { JobPlace = state.JobPlace with { Row = next } });
+            PadId? reached = next >= _fields.Length && state.Clock.Stage is TouchStage.Ready or TouchStage.Cooling ? pads[next - _fields.Length].Pad : null;
+            return new Step(state with
+            {
+                JobPlace = state.JobPlace with { Row = next },
+                Clock = state.Clock with { Pad = reached ?? state.Clock.Pad },
+            });
         }
 
         PadLedger? pad = row >= _fields.Length ? pads[row - _fields.Length] : null;
@@ -29,7 +34,7 @@ internal static class JobUpdate
             { Kind: PressKind.Enter } when pad is null => EditField(state, _fields[row]),
             { Kind: PressKind.Enter } => new Step(state with { Place = Place.Clock, Clock = state.Clock with { Pad = pad.Pad } }),
             { Kind: PressKind.Tab } => new Step(state with { JobPlace = state.JobPlace with { Row = pad is null && pads.Count > 0 ? _fields.Length : 0 } }),
-            { Letter: 'a' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Pins(), ScreenJobWords.PinsToAdd) }),
+            { Letter: 'a' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Pins(), ScreenJobWords.PinsToAdd) with { Hint = ScreenJobWords.PinsHint } }),
             { Letter: 'j' } => new Step(state with { Jobs = state.Jobs with { Shown = true } }).Do(new Errand.ListJobs()),
             { Letter: '/' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Filter(), ScreenJobWords.FilterLabel, state.JobPlace.Filter) }),
             { Letter: 'n' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Note(pad?.Pad), ScreenJobWords.NoteLabel(pad?.Pad)) }),

@@ -1,6 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
 
 using ReworkThermal.Core.Planning;
@@ -63,7 +63,10 @@ internal abstract record Message
     internal sealed record RunRead(int Turn, BenchReading Reading) : Message;
 
     /// <summary>The simulation of a finished touch; null when there is none.</summary>
-    internal sealed record RunReleased(int Turn, TemperatureHistory? Interface) : Message;
+    internal sealed record RunReleased(int Turn, BenchRelease? Release) : Message;
+
+    /// <summary>How long the pad must cool; null when that cannot be told.</summary>
+    internal sealed record CoolingKnown(int Turn, CoolDown? CoolDown) : Message;
 
     /// <summary>Something behind the screens went wrong; the screens go on.</summary>
     internal sealed record Faulted(string Reason) : Message;

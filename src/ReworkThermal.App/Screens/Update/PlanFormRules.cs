@@ -21,6 +21,7 @@ internal static class PlanFormRules
         PlanField.EarlierHeat => shelf?.EarlierHeats ?? [],
         PlanField.Irons => OneOrAll(shelf?.Irons ?? []),
         PlanField.Contact => shelf?.Contacts ?? [],
+        PlanField.Nozzles => [ScreenPlanWords.NoneAtHand, .. OneOrAll(shelf?.Nozzles ?? [])],
         PlanField.Preheaters => [ScreenPlanWords.NoneAtHand, .. OneOrAll(shelf?.Preheaters ?? [])],
         PlanField.Removal => shelf?.Removals ?? [],
         PlanField.Room => shelf?.Rooms ?? [],
@@ -31,6 +32,8 @@ internal static class PlanFormRules
     /// <summary>What is wrong with a text, or null.</summary>
     internal static string? Fault(PlanField field, string text, ShelfNames? shelf) => field switch
     {
+        PlanField.AirLitres => Typed.Number(text, 1, 200, "L/min", out _),
+        PlanField.AirMillimetres => Typed.Number(text, 2, 150, "mm", out _),
         PlanField.WireMillimetres => Typed.Number(text, 0.2, 3, "mm", out _),
         PlanField.AmbientCelsius => Typed.Number(text, 0, 50, "°C", out _),
         PlanField.MostDwellSeconds => text.Length == 0 ? null : Typed.Number(text, 0.5, 60, "s", out _),
@@ -39,6 +42,7 @@ internal static class PlanFormRules
         PlanField.BaseSolder or PlanField.Refill => Options(field, shelf).Contains(text) ? null
             : AlloyDesignation.Read(text) is DesignationReading.Refused refused ? refused.Reason : null,
         PlanField.Irons => NamesFault(text, shelf?.Irons),
+        PlanField.Nozzles => text == ScreenPlanWords.NoneAtHand ? null : NamesFault(text, shelf?.Nozzles),
         PlanField.Preheaters => text == ScreenPlanWords.NoneAtHand ? null : NamesFault(text, shelf?.Preheaters),
         _ => BriefText.Named(text, Options(field, shelf)),
     };

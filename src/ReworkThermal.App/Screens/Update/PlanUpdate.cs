@@ -153,8 +153,8 @@ internal static class PlanUpdate
             line.Alloy is null ? null : line.AddedMass,
             line.First.IronSetting,
             line.First.Preheater is null ? null : line.First.Board,
-            AirSet: null,
-            AirFlow: null,
+            line.First.Air?.Setting,
+            line.First.Air?.Flow,
             line.First.Dwell,
             line.First.Stop,
             line.Passes,
@@ -164,6 +164,7 @@ internal static class PlanUpdate
             Clock = state.Clock with
             {
                 IronName = Id(state, line.First.Iron) ?? state.Clock.IronName,
+                NozzleName = Id(state, line.First.Air?.Nozzle) ?? state.Clock.NozzleName,
                 PreheaterName = Id(state, line.First.Preheater) ?? state.Clock.PreheaterName,
             },
         };

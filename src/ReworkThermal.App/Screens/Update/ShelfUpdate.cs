@@ -6,6 +6,9 @@ namespace ReworkThermal.App.Screens.Update;
 /// <summary>Fills in what the data folders and the job say, where nothing was chosen yet.</summary>
 internal static class ShelfUpdate
 {
+    // Where a session begins; shown on the screen and changed there.
+    private const string UsualRoom = "still-air";
+
     /// <summary>The data folders were read.</summary>
     internal static Step Read(BenchState state, ShelfNames names)
     {
@@ -33,7 +36,7 @@ internal static class ShelfUpdate
             .With(PlanField.LeadFreeOnly, brief is null ? state.Plan.Form[PlanField.LeadFreeOnly] : brief.LeadFreeOnly ? "yes" : "no")
             .With(PlanField.Irons, Or(state.Plan.Form[PlanField.Irons], shelf is null ? null : [string.Join(", ", shelf.Irons)]))
             .With(PlanField.Preheaters, Or(state.Plan.Form[PlanField.Preheaters], shelf?.Preheaters))
-            .With(PlanField.Room, Or(state.Plan.Form[PlanField.Room], shelf?.Rooms))
+            .With(PlanField.Room, Or(state.Plan.Form[PlanField.Room], shelf?.Rooms.Contains(UsualRoom) == true ? [UsualRoom] : shelf?.Rooms))
             .With(PlanField.Removal, mix.Removal);
         return state with { Mix = state.Mix with { Question = mix }, Plan = state.Plan with { Form = form } };
     }

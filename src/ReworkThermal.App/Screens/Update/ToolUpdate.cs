@@ -12,16 +12,11 @@ internal static class ToolUpdate
     internal static Step Ask(BenchState state, ToolField field)
     {
         string text = Text(state.Clock, field);
-        string number = text.Split(' ')[0];
-        IReadOnlyList<string> names = field == ToolField.Air ? [] : Names(state, field);
-        return new Step(state with
-        {
-            Entry = TextEntry.Of(
-                new EntryFor.Tool(field),
-                ScreenClockWords.ToolQuestion(field),
-                text,
-                number.Length > 0 ? [.. names.Select(n => $"{number} {n}")] : []),
-        });
+        string number = string.Join(' ', text.Split(' ').Take(NumbersOf(field)));
+        IReadOnlyList<string> names = Names(state, field);
+        IReadOnlyList<string> options = number.Length > 0 ? [.. names.Select(n => $"{number} {n}")] : [];
+        TextEntry entry = TextEntry.Of(new EntryFor.Tool(field), ScreenClockWords.ToolQuestion(field), text, options);
+        return new Step(state with { Entry = entry with { Hint = ScreenClockWords.ToolHint(field) } });
     }
 
     /// <summary>The settings as the record keeps them, the tool in the hand first.</summary>
@@ -35,7 +30,7 @@ internal static class ToolUpdate
 
         if (clock is { AirCelsius: double air, AirLitresPerMinute: double flow })
         {
-            tools.Add(new ToolSetting.HotAir(null, Temperature.FromDegreesCelsius(air), VolumeFlow.FromLitersPerMinute(flow)));
+            tools.Add(new ToolSetting.HotAir(clock.NozzleName, Temperature.FromDegreesCelsius(air), VolumeFlow.FromLitersPerMinute(flow)));
         }
 
         if (clock.PreheatCelsius is double preheat)
@@ -54,6 +49,7 @@ internal static class ToolUpdate
         {
             AirCelsius = Math.Round(air.Set.DegreesCelsius, 3),
             AirLitresPerMinute = Math.Round(air.Flow.LitersPerMinute, 3),
+            NozzleName = air.Profile,
         },
         ToolSetting.Preheater preheater => clock with { PreheatCelsius = Math.Round(preheater.Set.DegreesCelsius, 3), PreheaterName = preheater.Profile },
         _ => clock,
@@ -63,7 +59,7 @@ internal static class ToolUpdate
     internal static string Text(ClockState clock, ToolField field) => field switch
     {
         ToolField.Iron => clock.IronCelsius is double iron ? $"{Update.Typed.Text(iron)} {clock.IronName}".TrimEnd() : string.Empty,
-        ToolField.Air => clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{Update.Typed.Text(air)} {Update.Typed.Text(flow)}" : string.Empty,
+        ToolField.Air => clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{Update.Typed.Text(air)} {Update.Typed.Text(flow)} {clock.NozzleName}".TrimEnd() : string.Empty,
         ToolField.Preheat => clock.PreheatCelsius is double preheat ? $"{Update.Typed.Text(preheat)} {clock.PreheaterName}".TrimEnd() : string.Empty,
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
     };
@@ -76,9 +72,11 @@ internal static class ToolUpdate
         string? name = null;
         string? complaint = words.Length == 0 ? null : field switch
         {
-            ToolField.Air => words.Length != 2
+            ToolField.Air => words.Length < 2
                 ? ScreenClockWords.AirNeedsTwo(entry.Text)
-                : Update.Typed.Number(words[0], 50, 600, "°C", out first) ?? Update.Typed.Number(words[1], 0.1, 500, "L/min", out second),
+                : Update.Typed.Number(words[0], 50, 600, "°C", out first)
+                    ?? Update.Typed.Number(words[1], 0.1, 500, "L/min", out second)
+                    ?? Named(state, field, words, out name),
             ToolField.Iron => Update.Typed.Number(words[0], 100, 550, "°C", out first) ?? Named(state, field, words, out name),
             _ => Update.Typed.Number(words[0], 30, 300, "°C", out first) ?? Named(state, field, words, out name),
         };
@@ -91,21 +89,38 @@ internal static class ToolUpdate
         ClockState clock = field switch
         {
             ToolField.Iron => state.Clock with { IronCelsius = celsius, IronName = name ?? state.Clock.IronName },
-            ToolField.Air => state.Clock with { AirCelsius = celsius, AirLitresPerMinute = words.Length > 0 ? second : null },
+            ToolField.Air => state.Clock with
+            {
+                AirCelsius = celsius,
+                AirLitresPerMinute = words.Length > 0 ? second : null,
+                NozzleName = name ?? state.Clock.NozzleName,
+            },
             _ => state.Clock with { PreheatCelsius = celsius, PreheaterName = name ?? state.Clock.PreheaterName },
         };
         return new Step(state with { Entry = null, Clock = clock });
     }
 
-    private static IReadOnlyList<string> Names(BenchState state, ToolField field) =>
-        (field == ToolField.Iron ? state.Shelf?.Irons : state.Shelf?.Preheaters) ?? [];
+    private static int NumbersOf(ToolField field) => field == ToolField.Air ? 2 : 1;
 
-    /// <summary>The profile named behind the number; when none is, the first one of the plan request, else the first of the folder.</summary>
+    private static IReadOnlyList<string> Names(BenchState state, ToolField field) => field switch
+    {
+        ToolField.Iron => state.Shelf?.Irons,
+        ToolField.Air => state.Shelf?.Nozzles,
+        _ => state.Shelf?.Preheaters,
+    } ?? [];
+
+    /// <summary>The profile named behind the numbers; when none is, the one used last, else the first of the folder; it is shown.</summary>
     private static string? Named(BenchState state, ToolField field, string[] words, out string? name)
     {
         IReadOnlyList<string> known = Names(state, field);
-        string? before = field == ToolField.Iron ? state.Clock.IronName : state.Clock.PreheaterName;
-        name = words.Length > 1 ? string.Join(' ', words[1..]) : before ?? (known.Count > 0 ? known[0] : null);
-        return words.Length > 1 ? BriefText.Named(name!, known) : null;
+        int numbers = NumbersOf(field);
+        string? before = field switch
+        {
+            ToolField.Iron => state.Clock.IronName,
+            ToolField.Air => state.Clock.NozzleName,
+            _ => state.Clock.PreheaterName,
+        };
+        name = words.Length > numbers ? string.Join(' ', words[numbers..]) : before ?? (known.Count > 0 ? known[0] : null);
+        return words.Length > numbers ? BriefText.Named(name!, known) : null;
     }
 }

@@ -8,13 +8,13 @@ namespace ReworkThermal.App.Screens.Update;
 /// <summary>What the technician says about a touch after it.</summary>
 internal static class TouchAnswers
 {
-    /// <summary>Did it flow? A yes is a measurement that calibrates; a no is kept as a note, since nothing was timed.</summary>
+    /// <summary>Did it flow? Both answers are kept as notes: they bound the time to flow, but only the flow key times it.</summary>
     internal static Step Flowed(BenchState state, TouchStage.Cooling cooling, bool flowed)
     {
         Step step = new(ClockUpdate.With(state, cooling with { AsksFlow = false }));
         PadId pad = cooling.Touch.Start.Pads[0];
         return flowed
-            ? step.Record(Flow(cooling.Touch.Start, cooling.Length)).Say(ScreenClockWords.FlowKept(cooling.Length))
+            ? step.Record(new JobEvent.NoteTaken(ScreenClockWords.FlowedNote(cooling.Length), pad)).Say(ScreenClockWords.FlowKept)
             : step.Record(new JobEvent.NoteTaken(ScreenClockWords.NotFlowedNote(cooling.Length), pad)).Say(ScreenClockWords.NoFlowKept);
     }
 

@@ -14,6 +14,11 @@ internal sealed class CoolingPath
     private const double SolidStepKelvin = 40;
     private const int MostSolidSteps = 60;
 
+    // A path that meets this many phase changes without cooling by the given amount goes round in circles between states that differ by
+    // less than the solver resolves; it starts again a little lower from an equilibrium found without a guess.
+    private const int MostChangesOnTheSpot = 24;
+    private const double SpotKelvin = 0.01;
+
     private readonly EquilibriumKernel _kernel;
     private readonly double[] _overall;
     private readonly BasinSet _basins;
@@ -48,9 +53,17 @@ internal sealed class CoolingPath
         }
 
         double step = FirstStepKelvin;
+        int changes = 0;
+        double spot = _states[^1].Kelvin;
         for (int count = 0; count < MostSteps; count++)
         {
             Assemblage current = _states[^1];
+            if (spot - current.Kelvin > SpotKelvin)
+            {
+                changes = 0;
+                spot = current.Kelvin;
+            }
+
             if (current.LiquidAmount <= 0 && !LiquidReturns())
             {
                 return null;
@@ -78,6 +91,12 @@ internal sealed class CoolingPath
                     Add(before, after, joining);
                     _basins.Renew(after.Kelvin, after.Potentials, 1);
                     step = FirstStepKelvin;
+                    changes++;
+                    if (changes > MostChangesOnTheSpot && TryRestart(after))
+                    {
+                        changes = 0;
+                    }
+
                     break;
                 default:
                     step *= 0.25;

@@ -1,0 +1,182 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using ReworkThermal.App.Rendering;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Pins;
+using ReworkThermal.Core.Planning;
+using ReworkThermal.Data.Pinouts;
+using ReworkThermal.Data.Requests;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>What can be entered in a job beside touches: pins, pads, looks, assumptions, notes, an accepted plan.</summary>
+internal static class JobEntryCommands
+{
+    /// <summary>Adds the commands to <c>job</c>.</summary>
+    internal static void AddTo(Command job, Shell shell, JobOptions options)
+    {
+        job.Add(Pins(shell, options));
+        job.Add(Pad(shell, options));
+        job.Add(Look(shell, options));
+        job.Add(Prior(shell, options));
+        job.Add(Note(shell, options));
+        job.Add(Accept(shell, options));
+    }
+
+    private static Command Pins(Shell shell, JobOptions options)
+    {
+        Option<string?> pinout = new("--pinout") { Description = HelpText.Pinout, HelpName = "name" };
+        Option<string?> from = new("--from") { Description = HelpText.PinsFrom, HelpName = "file" };
+        Option<string?> to = new("--to") { Description = HelpText.PinsTo, HelpName = "file" };
+        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Command command = new("pins", HelpText.JobPins) { pinout, from, to, force };
+        command.SetAction(parse => options.OnJob(parse, shell, (access, picked) =>
+            (parse.GetValue(pinout), parse.GetValue(from), parse.GetValue(to)) switch
+            {
+                ({ } name, null, null) => FromPinout(shell, access, picked, name),
+                (null, { } file, null) => Enter(access, picked, PinCsv.Read(UserFiles.Read(file), file)),
+                (null, null, { } file) => Write(picked.State, file, parse.GetValue(force)),
+                _ => new Reply.Misused(JobWords.OnePinSource),
+            }));
+        return command;
+    }
+
+    private static Reply FromPinout(Shell shell, JobAccess access, JobPick.Picked picked, string name)
+    {
+        string folder = Path.Combine(shell.Data.Profiles, "pinouts");
+        List<string> known = [.. Directory.EnumerateFiles(folder, "*.toml").Select(f => Path.GetFileNameWithoutExtension(f))];
+        return known.Contains(name, StringComparer.Ordinal)
+            ? Enter(access, picked, [.. PinoutFile.Load(Path.Combine(folder, name + ".toml")).Register.Pins.Select(p => new PinRow(p, null, null))])
+            : new Reply.Misused(JobWords.UnknownProfile("pin-out", name, known));
+    }
+
+    private static Reply Enter(JobAccess access, JobPick.Picked picked, IReadOnlyList<PinRow> rows)
+    {
+        List<RecordOutcome.Recorded> recorded = [];
+        foreach (JobEvent what in PinRow.Events(rows))
+        {
+            if (access.Desk.Record(picked.State.Id, what) is not RecordOutcome.Recorded done)
+            {
+                return access.Record(picked, what);
+            }
+
+            recorded.Add(done);
+        }
+
+        return new Reply.Answered(new RecordedView([.. recorded.Select(r => r.Entry)], recorded[^1].State, picked.Notes));
+    }
+
+    private static Reply Write(JobState state, string path, bool force) =>
+        UserFiles.Write(path, Encoding.UTF8.GetBytes(PinCsv.Write(PinRow.Of(state))), force) is { } complaint
+            ? new Reply.Misused(complaint)
+            : new Reply.Answered(new WrittenView(path));
+
+    private static Command Pad(Shell shell, JobOptions options)
+    {
+        Option<string?> pad = PadNames.Option(HelpText.Pad, isRequired: true);
+        Argument<string> description = new("description") { Description = HelpText.PadDescription };
+        Option<string?> joint = new("--joint") { Description = HelpText.PadJoint, HelpName = "name" };
+        Command command = new("pad", HelpText.JobPad) { description, pad, joint };
+        command.SetAction(parse => options.Record(parse, shell, state =>
+            BriefOptions.Fault(state.Brief with { Joint = parse.GetValue(joint) }, shell) is { } fault
+                ? new EventWish.Refused(fault)
+                : OnePad(parse, pad, id => new JobEvent.PadRegistered(id, parse.GetRequiredValue(description), parse.GetValue(joint)))));
+        return command;
+    }
+
+    private static Command Look(Shell shell, JobOptions options)
+    {
+        Option<string?> pads = PadNames.Option(HelpText.Pads, isRequired: true);
+        Argument<PadState> seen = Choice.Argument("state", HelpText.PadStateWord, Vocabulary.States);
+        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Command command = new("look", HelpText.JobLook) { seen, pads, note };
+        command.SetAction(parse => options.OnJob(parse, shell, (access, picked) =>
+        {
+            if (PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault)
+            {
+                return new Reply.Misused(fault);
+            }
+
+            Reply reply = new Reply.Misused(JobWords.OnePinSource);
+            foreach (PadId pad in named)
+            {
+                reply = access.Record(picked, new JobEvent.PadStateSeen(pad, parse.GetValue(seen), parse.GetValue(note)));
+                if (reply is not Reply.Answered)
+                {
+                    return reply;
+                }
+            }
+
+            return reply;
+        }));
+        return command;
+    }
+
+    private static Command Prior(Shell shell, JobOptions options)
+    {
+        Argument<PriorCondition> heat = Choice.Argument("heat", HelpText.PriorWord, Vocabulary.Priors);
+        Option<string?> pads = PadNames.Option(HelpText.Pads);
+        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Command command = new("prior", HelpText.JobPrior) { heat, pads, note };
+        command.SetAction(parse => options.Record(parse, shell, _ => PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault
+            ? new EventWish.Refused(fault)
+            : new EventWish.Wanted(new JobEvent.PriorHeatStated(named, parse.GetValue(heat), parse.GetValue(note)))));
+        return command;
+    }
+
+    private static Command Note(Shell shell, JobOptions options)
+    {
+        Argument<string> text = new("text") { Description = HelpText.NoteText };
+        Option<string?> pad = PadNames.Option(HelpText.Pad);
+        Command command = new("note", HelpText.JobNote) { text, pad };
+        command.SetAction(parse => options.Record(parse, shell, _ => parse.GetValue(pad) is null
+            ? new EventWish.Wanted(new JobEvent.NoteTaken(parse.GetRequiredValue(text), null))
+            : OnePad(parse, pad, id => new JobEvent.NoteTaken(parse.GetRequiredValue(text), id))));
+        return command;
+    }
+
+    private static Command Accept(Shell shell, JobOptions options)
+    {
+        Argument<string> request = new("request") { Description = HelpText.Request };
+        Option<double?> number = Numbers.Option("--number", HelpText.PlanNumber, 1, 99, string.Empty);
+        Command command = new("accept", HelpText.JobAccept) { request, number };
+        command.SetAction(parse => options.OnJob(parse, shell, (access, picked) =>
+        {
+            Workshop workshop = Workshop.Load(shell.Data);
+            MeltingShelf shelf = new(shell.Data);
+            PlanRequest wanted = PlanRequestFile.Read(parse.GetRequiredValue(request), workshop);
+            PlanOutcome outcome = new PlanSearch(shelf.Engine, shelf.Alloys.Properties, workshop.Limits).Search(wanted, null, shell.Cancellation);
+            int at = (int)(parse.GetValue(number) ?? 1);
+            return outcome switch
+            {
+                PlanOutcome.Planned planned when at <= planned.Plans.Count => access.Record(picked, new JobEvent.PlanAccepted(Accepted(planned.Plans[at - 1]))),
+                PlanOutcome.Planned planned => new Reply.Misused(JobWords.PlanNumber(planned.Plans.Count)),
+                PlanOutcome.NoPlan none => new Reply.AnsweredNo(new FailureView(wanted.Title, PlanWords.NoPlan(none.Reason))),
+                PlanOutcome.Failed failed => new Reply.AnsweredNo(new FailureView(wanted.Title, PlanWords.NoPlan(failed.Reason))),
+                _ => throw new InvalidOperationException("unknown kind of plan outcome"),
+            };
+        }));
+        return command;
+    }
+
+    private static AcceptedPlan Accepted(Plan plan) => new(
+        plan.Alloy?.Name,
+        plan.Alloy is null ? null : plan.Added,
+        plan.First.Setting.Iron is null ? null : plan.First.Setting.Set,
+        plan.First.Setting.Preheat?.Board,
+        plan.First.Setting.Air is null ? null : plan.First.Setting.Set,
+        plan.First.Setting.Air?.Flow,
+        plan.First.Dwell,
+        plan.First.Stop,
+        plan.Passes,
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{(plan.Alloy is null ? "nothing added" : $"{plan.Added.Milligrams:0.#} mg {plan.Alloy.Name}")}, {plan.First.Setting.ToolName} {plan.First.Setting.Set.DegreesCelsius:0} °C, {(plan.First.Setting.Preheat is { } heat ? $"board {heat.Board.DegreesCelsius:0} °C" : "no preheat")}, hold {plan.First.Dwell.Seconds:0.#} s, stop at {plan.First.Stop.Seconds:0.#} s, {plan.Passes} passes"));
+
+    private static EventWish OnePad(ParseResult parse, Option<string?> option, Func<PadId, JobEvent> make) =>
+        PadNames.Read(parse.GetValue(option), out IReadOnlyList<PadId> named) is { } fault ? new EventWish.Refused(fault)
+        : named.Count == 1 ? new EventWish.Wanted(make(named[0]))
+        : new EventWish.Refused(JobWords.JustOnePad);
+}

@@ -1,0 +1,69 @@
+using System.Security.Cryptography;
+using System.Text;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Reports;
+using ReworkThermal.Data;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>Gathers what the record of a job says. The same job and the same data files always give the same record.</summary>
+internal static class RecordMaking
+{
+    private const int FingerprintDigits = 16;
+
+    /// <summary>Gathers a record.</summary>
+    /// <param name="shell">Where the data are.</param>
+    /// <param name="state">The job.</param>
+    /// <returns>The record.</returns>
+    internal static RecordReport Of(Shell shell, JobState state)
+    {
+        JobWorkshop workshop = new(shell);
+        string version = typeof(RecordMaking).Assembly.GetName().Version?.ToString(3) ?? string.Empty;
+        string fingerprint = Fingerprint(shell.Data);
+        if (workshop.SiteOf(state.Brief) is not JobSite.Known known)
+        {
+            return new RecordReport(
+                state,
+                [],
+                ((JobSite.Unknown)workshop.SiteOf(state.Brief)).Reason,
+                RecordReporting.Alloys(state, state.Brief.BaseSolder, workshop.Melting.Alloys.Find),
+                null,
+                [],
+                [],
+                version,
+                fingerprint);
+        }
+
+        IReadOnlyList<PadAccount> pads = workshop.Accounts(state, known);
+        PadAccount? most = RecordReporting.MostWorked(pads);
+        IReadOnlyList<string> sources = workshop.SourcesFor(most is null ? [] : [most.Contents.Fractions]);
+        return new RecordReport(
+            state,
+            pads,
+            null,
+            RecordReporting.Alloys(state, state.Brief.BaseSolder ?? JobWorkshop.UsualSolder, workshop.Melting.Alloys.Find),
+            most is null ? null : RecordReporting.Final(most, workshop.Bench, sources),
+            [.. known.Notes, .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n)))],
+            sources,
+            version,
+            fingerprint);
+    }
+
+    // Names and contents of all data files, in ordinal order of their paths.
+    private static string Fingerprint(DataRoot root)
+    {
+        using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (string path in ((string[])[root.Alloys, root.Profiles])
+            .SelectMany(folder => Directory.EnumerateFiles(folder, "*.toml", SearchOption.AllDirectories))
+            .Select(path => Path.GetRelativePath(root.Folder, path).Replace('\\', '/'))
+            .Order(StringComparer.Ordinal))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(path));
+            hash.AppendData(File.ReadAllBytes(Path.Combine(root.Folder, path)));
+        }
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset())[..FingerprintDigits];
+    }
+}

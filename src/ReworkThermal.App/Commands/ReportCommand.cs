@@ -1,0 +1,43 @@
+using System.CommandLine;
+using System.Text;
+using ReworkThermal.App.Rendering.Record;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>The command <c>report</c>: the record of a job, to hand over.</summary>
+internal static class ReportCommand
+{
+    /// <summary>Defines the command.</summary>
+    internal static Command Define(Shell shell, JobOptions options)
+    {
+        Option<string?> html = new("--html") { Description = HelpText.ReportHtml, HelpName = "file" };
+        Option<string?> markdown = new("--markdown") { Description = HelpText.ReportMarkdown, HelpName = "file" };
+        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Command command = new("report", HelpText.Report) { options.Job, html, markdown, force };
+        command.SetAction(parse => options.OnJob(parse, shell, (_, picked) =>
+        {
+            RecordReport record = RecordMaking.Of(shell, picked.State);
+            List<string> written = [];
+            foreach ((string? path, Func<string> write) in ((string?, Func<string>)[])
+                [(parse.GetValue(html), () => RecordHtml.Of(record)), (parse.GetValue(markdown), () => RecordMarkdown.Of(record))])
+            {
+                if (path is null)
+                {
+                    continue;
+                }
+
+                if (UserFiles.Write(path, Encoding.UTF8.GetBytes(write()), parse.GetValue(force)) is { } complaint)
+                {
+                    return new Reply.Misused(complaint);
+                }
+
+                written.Add(path);
+            }
+
+            return new Reply.Answered(new RecordView(record, written, picked.Notes));
+        }));
+        return command;
+    }
+}

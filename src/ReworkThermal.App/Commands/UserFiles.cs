@@ -1,0 +1,51 @@
+using ReworkThermal.App.Wording;
+using ReworkThermal.Data;
+
+namespace ReworkThermal.App.Commands;
+
+/// <summary>Files that the user names: read whole, written whole or not at all, and never over a file that is there unless it is wanted.</summary>
+internal static class UserFiles
+{
+    /// <summary>Reads a text file.</summary>
+    /// <param name="path">Its path.</param>
+    /// <returns>The text.</returns>
+    /// <exception cref="DataFileException">It cannot be read.</exception>
+    internal static string Read(string path)
+    {
+        try
+        {
+            return File.ReadAllText(path);
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            throw new DataFileException([new DataFileProblem(path, 0, string.Empty, problem is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : problem.Message)]);
+        }
+    }
+
+    /// <summary>Writes a file.</summary>
+    /// <param name="path">Its path.</param>
+    /// <param name="content">Its content.</param>
+    /// <param name="force">Whether a file that is there may be replaced.</param>
+    /// <returns>Null when all is well, or the complaint.</returns>
+    internal static string? Write(string path, byte[] content, bool force)
+    {
+        string draft = path + "." + Path.GetRandomFileName() + ".part";
+        try
+        {
+            File.WriteAllBytes(draft, content);
+            File.Move(draft, path, overwrite: force);
+            return null;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        {
+            return !force && File.Exists(path) ? Refusals.Exists(path) : Refusals.CannotWrite(path, problem.Message);
+        }
+        finally
+        {
+            if (File.Exists(draft))
+            {
+                File.Delete(draft);
+            }
+        }
+    }
+}

@@ -1,0 +1,77 @@
+using System.Text.Json;
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Reports;
+
+namespace ReworkThermal.App.Rendering;
+
+/// <summary>Parts of the damage model as JSON.</summary>
+internal static class DamageJson
+{
+    /// <summary>A figure at its favourable end, centre and unfavourable end.</summary>
+    /// <param name="json">Where to write.</param>
+    /// <param name="name">Field name with its unit.</param>
+    /// <param name="spread">The figure.</param>
+    internal static void Spread(this Utf8JsonWriter json, string name, Spread spread)
+    {
+        json.WriteStartObject(name);
+        json.Number("low", Bounded(spread.Low), 6);
+        json.Number("central", Bounded(spread.Central), 6);
+        json.Number("high", Bounded(spread.High), 6);
+        json.WriteEndObject();
+    }
+
+    /// <summary>The gauges of a budget.</summary>
+    /// <param name="json">Where to write.</param>
+    /// <param name="budget">The budget.</param>
+    internal static void WriteGauges(Utf8JsonWriter json, HeatBudget budget)
+    {
+        json.WriteStartArray("gauges");
+        foreach (Gauge gauge in budget.Gauges)
+        {
+            json.WriteStartObject();
+            json.Text("gauge", DamageWords.NameOf(gauge.Kind));
+            json.Spread("share", gauge.Share);
+            json.Spread("value", gauge.Value);
+            json.Text("unit", gauge.Unit);
+            json.Text("band", DamageWords.NameOf(gauge.Band));
+            json.Text("worst_band", DamageWords.NameOf(gauge.WorstBand));
+            json.Text("support", DamageWords.NameOf(gauge.Support));
+            json.Text("reason", gauge.Reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    /// <summary>A pull check.</summary>
+    /// <param name="json">Where to write.</param>
+    /// <param name="name">Field name.</param>
+    /// <param name="pull">The check.</param>
+    internal static void WritePull(Utf8JsonWriter json, string name, PullCheck pull)
+    {
+        json.WriteStartObject(name);
+        json.WriteBoolean("do_not_pull", pull.Verdict is PullVerdict.DoNotPull);
+        json.Text("verdict", Wording.BudgetWords.Verdict(pull.Verdict));
+        json.Sentences("joints_below_flow", pull.Verdict is PullVerdict.DoNotPull no ? no.Joints : []);
+        json.Spread("capacity_n", pull.CapacityN);
+        json.Spread("bond_n", pull.BondN);
+        json.Spread("barrel_n", pull.BarrelN);
+        json.WriteStartArray("margins");
+        foreach (PullMargin margin in pull.Margins)
+        {
+            json.WriteStartObject();
+            json.Text("demand", DamageWords.NameOf(margin.Demand));
+            json.Number("force_n", margin.Force.Central.Newtons, 4);
+            json.Spread("margin", margin.Margin);
+            json.Text("outcome", DamageWords.NameOf(margin.Outcome));
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.Text("support", DamageWords.NameOf(pull.Support));
+        json.WriteEndObject();
+    }
+
+    // A scorched laminate can sum up to more than a decimal number holds; a share of a thousand says as much.
+    private static double Bounded(double value) => Math.Clamp(value, -1e9, 1e9);
+}

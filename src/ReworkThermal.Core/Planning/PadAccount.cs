@@ -1,0 +1,33 @@
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Mixing;
+
+namespace ReworkThermal.Core.Planning;
+
+/// <summary>A pad with everything it has had, judged.</summary>
+/// <param name="Ledger">What was logged.</param>
+/// <param name="Site">The joint it is judged as.</param>
+/// <param name="Model">Its damage model.</param>
+/// <param name="Prior">Assumed earlier heat.</param>
+/// <param name="Damage">What it has accumulated.</param>
+/// <param name="Budget">Its heat budget.</param>
+/// <param name="Contents">Solder in its joint now.</param>
+/// <param name="Steps">What each exposure did, by the time they began.</param>
+/// <param name="NotCounted">Exposures whose temperature could be neither read nor computed; they are missing from the budget.</param>
+/// <param name="Notes">What was assumed, one sentence each.</param>
+public sealed record PadAccount(
+    PadLedger Ledger,
+    JointSite Site,
+    DamageModel Model,
+    PriorHeat Prior,
+    PadDamage Damage,
+    HeatBudget Budget,
+    SolderCharge Contents,
+    IReadOnlyList<PadStep> Steps,
+    int NotCounted,
+    IReadOnlyList<string> Notes)
+{
+    /// <summary>Whether nobody stated what is assumed about earlier heat.</summary>
+    public bool PriorIsAssumed => Ledger.Prior is null;
+}

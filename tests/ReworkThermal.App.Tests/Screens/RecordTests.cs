@@ -1,0 +1,72 @@
+using System.Text.Json;
+using ReworkThermal.Core.Jobs.Checking;
+using Terminal.Gui.Input;
+
+namespace ReworkThermal.App.Tests.Screens;
+
+/// <summary>The record.</summary>
+public sealed class RecordTests
+{
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void An_entry_is_voided_with_a_reason_and_stays_readable(int width, int height)
+    {
+        using ScreenHarness screen = new(width, height);
+        screen.WithJob().Keys(Key.D5, Key.N).Fill("wrong board").Keys(Key.Home, Key.V, Key.Enter);
+        Assert.Contains("the record needs a reason", screen.Screen, StringComparison.Ordinal);
+        screen.Fill("taken from another job");
+        Assert.Empty(screen.Stored.Notes);
+        Assert.Contains("VOID note: wrong board", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.CursorDown);
+        Assert.Contains("taken from another job | note: wrong board", screen.Screen, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_cannot_be_voided_is_said()
+    {
+        using ScreenHarness screen = new(120, 40);
+        screen.WithJob().Keys(Key.D5, Key.End, Key.V).Type("try").Keys(Key.Enter).Until("Not kept: entry 1 cannot be voided");
+        Assert.Contains("try", screen.Screen, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Checks_are_judged_and_get_readings(int width, int height)
+    {
+        using ScreenHarness screen = new(width, height);
+        screen.WithJob().Keys(Key.D5, Key.C);
+        Assert.Contains("pin 1 conducts to VBUS", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.P).Settle().Keys(Key.F).Settle();
+        Assert.Equal((1, 1), (screen.Stored.Checks.Passed, screen.Stored.Checks.Failed));
+        Assert.Contains("1 passed, 1 FAILED", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.Home, Key.R).Fill("0.4");
+        Assert.Equal(0.4, Assert.IsType<MeterReading.Shown>(screen.Stored.Checks.Lines[0].Last!.What.Reading).Resistance.Ohms, 9);
+        screen.Keys(Key.CursorDown, Key.R).Fill("ol");
+        Assert.IsType<MeterReading.OverRange>(screen.Stored.Checks.Lines[1].Last!.What.Reading);
+    }
+
+    [Fact]
+    public void The_record_is_written_to_a_new_file_only()
+    {
+        using TemporaryFolder folder = new();
+        string path = Path.Combine(folder.Path, "record.json");
+        using ScreenHarness screen = new(120, 40);
+        screen.WithJob().Keys(Key.D5);
+        Export(screen, path);
+        screen.Until("The record is in");
+        using JsonDocument written = JsonDocument.Parse(File.ReadAllText(path));
+        Assert.Contains("Pump controller", written.RootElement.GetRawText(), StringComparison.Ordinal);
+        Export(screen, path);
+        screen.Until("! ");
+        Assert.Contains("record.json", screen.Screen, StringComparison.Ordinal);
+        Assert.NotNull(screen.State.Entry);
+    }
+
+    private static void Export(ScreenHarness screen, string path)
+    {
+        screen.Keys(Key.X, Key.Home).Keys([.. Enumerable.Repeat(Key.Delete, 30)]);
+        screen.Type(path).Keys(Key.Enter);
+    }
+}
