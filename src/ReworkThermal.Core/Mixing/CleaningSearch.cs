@@ -64,6 +64,12 @@ public sealed class CleaningSearch(PhaseEngine engine)
         return null;
     }
 
+    /// <summary>The final joint after a number of passes with the central removal share.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="passes">Passes, one or more.</param>
+    /// <returns>The joint; null when its melting or freezing could not be computed.</returns>
+    internal FinalJoint? After(CleaningQuestion question, int passes) => After(question, passes, question.Removal.Efficiency.Central, out _);
+
     private int? FirstClean(CleaningQuestion question, Ratio removed)
     {
         for (int passes = 1; passes <= question.MostPasses; passes++)

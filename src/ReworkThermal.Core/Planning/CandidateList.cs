@@ -46,11 +46,11 @@ internal sealed class CandidateList
                     continue;
                 }
 
-                JobCost least = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms, first.Dwell / first.Stop);
+                JobCost least = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms, first.TightnessWith(work.Limits.WorkingTime.Value));
                 JobCost likely = least with
                 {
                     Laminate = station.Bare.LaminateAt(dwell) + (passes * refit.LaminateShare),
-                    Tightness = dwell / first.Stop.Seconds,
+                    Tightness = least.Tightness * (station.Delay ?? greatest),
                 };
                 candidates.Add(new Candidate(mix, station with { Refit = refit }, least, likely));
             }
@@ -77,12 +77,25 @@ internal sealed class CandidateList
         {
             if (!used.Contains(alloy.Key) && plans.Count > 0)
             {
-                Candidate best = alloy.First();
-                yield return new RuledOut(alloy.Key, string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"would work, but takes more heat or more passes than the plans shown: {best.Likely.Melts - 1} passes, flow at {best.Mix.FlowC:0} °C with {best.Mix.Added.Milligrams:0.0} mg"));
+                yield return new RuledOut(alloy.Key, WhyBeaten(alloy.First(), plans[0]));
             }
         }
+    }
+
+    // The candidate's figures are its likely ones, from the runs without heat of melting and the refill's delay.
+    private static string WhyBeaten(Candidate best, Plan winner)
+    {
+        string flows = string.Create(CultureInfo.InvariantCulture, $"would work: {best.Mix.Added.Milligrams:0.0} mg flow at {best.Mix.FlowC:0} °C");
+        int passes = best.Likely.Melts - 1;
+        string against = winner.Alloy?.Name ?? "nothing added";
+        if (passes != winner.Passes)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"{flows}; but its leftovers take {passes} passes to clean out, against {winner.Passes} with {against}");
+        }
+
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{flows}; but as many passes use about {best.Likely.Laminate * 100:0.00} % of the time to delamination, against {winner.LaminateShare.Central * 100:0.00} % with {against}");
     }
 
     private static bool Fits(Candidate candidate, PlanKind kind) => kind switch

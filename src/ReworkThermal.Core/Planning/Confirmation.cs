@@ -89,7 +89,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         simulator.CanSet(setting) && (setting.Iron is null || setting.Set <= work.Limits.MostIronSetting.Value);
 
     private (double First, double Second, double Third) RankOf(Plan plan, PlanKind kind) =>
-        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.Dwell / plan.First.Stop).RankFor(kind, _lossPerMelt);
+        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.TightnessWith(work.Limits.WorkingTime.Value)).RankFor(kind, _lossPerMelt);
 
     /// <summary>Runs a candidate; null when it does not hold the limits.</summary>
     internal Plan? Confirm(Candidate candidate, CancellationToken cancellation)

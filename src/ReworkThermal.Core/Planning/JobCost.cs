@@ -4,11 +4,11 @@ namespace ReworkThermal.Core.Planning;
 /// <param name="Laminate">Share of the laminate's time to delamination, all touches together, central [1].</param>
 /// <param name="Melts">Melts of the job: passes and refit.</param>
 /// <param name="AddedKg">Mass of added alloy [kg].</param>
-/// <param name="Tightness">Dwell of the first touch over its stop time [1]; what is left to 1 is there for a slower bench.</param>
+/// <param name="Tightness">Time to flow of the first touch over the time there is for it [1].</param>
 internal readonly record struct JobCost(double Laminate, int Melts, double AddedKg, double Tightness)
 {
-    // A tenth of the stop time: finer differences of the margin are not worth another melt.
-    private const double TightnessStep = 0.1;
+    // A twentieth of the time there is: finer differences of the margin are not worth another melt.
+    private const double TightnessStep = 0.05;
 
     // Half a percent of the time to delamination: less than any uncertainty of the laminate sum, so not worth another melt or more alloy.
     private const double LaminateStep = 0.005;

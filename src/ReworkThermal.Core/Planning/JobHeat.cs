@@ -16,20 +16,30 @@ internal static class JobHeat
             return 1;
         }
 
-        double kept = 1 - work.Request.Bench.Removal.Efficiency.Central.DecimalFractions;
-        double full = work.Solder.Amount.Kilograms;
-        double added = mix.Added.Kilograms * kept;
-        double residue = mix.Mix.Amount.Kilograms * kept;
         int passes = 1;
-        while (added / full > SurelyClean && passes < work.Limits.MostPasses.Value)
+        while (ResidueShare(work, mix, passes) > SurelyClean && passes < work.Limits.MostPasses.Value)
         {
-            double filled = Math.Max(full, residue);
-            added *= kept;
-            residue = filled * kept;
             passes++;
         }
 
         return passes;
+    }
+
+    /// <summary>Added alloy that is left after a number of passes, over the solder of the full joint [1]; by mass balance alone.</summary>
+    internal static double ResidueShare(Workload work, MixOption mix, int passes)
+    {
+        double kept = 1 - work.Request.Bench.Removal.Efficiency.Central.DecimalFractions;
+        double full = work.Solder.Amount.Kilograms;
+        double added = mix.Added.Kilograms * kept;
+        double residue = mix.Mix.Amount.Kilograms * kept;
+        for (int pass = 2; pass <= passes; pass++)
+        {
+            added *= kept;
+            residue = Math.Max(full, residue) * kept;
+        }
+
+        // A residue larger than the joint is not filled up again.
+        return added / Math.Max(full, residue);
     }
 
     /// <summary>The refit of a mix as a question about passes.</summary>

@@ -19,4 +19,9 @@ public sealed record TouchPlan(
     Duration Stop,
     StopReason StopReason,
     Temperature PadPeak,
-    double LaminateShare);
+    double LaminateShare)
+{
+    /// <summary>Time to flow over the time there is for it, the stop time less the working time [1]: what is left to 1 is there for a slower bench.</summary>
+    /// <param name="working">Working time, part of the dwell.</param>
+    internal double TightnessWith(Duration working) => Stop > working ? TimeToFlow / (Stop - working) : 1;
+}

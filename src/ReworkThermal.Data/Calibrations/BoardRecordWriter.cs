@@ -106,7 +106,7 @@ internal static class BoardRecordWriter
     private static void Number(StringBuilder text, string name, int value) => text.Append(CultureInfo.InvariantCulture, $"{name} = {value}\n");
 
     private static void Numbers(StringBuilder text, string name, IEnumerable<double> values) =>
-        text.Append(CultureInfo.InvariantCulture, $"{name} = [{string.Join(", ", values.Select(v => v.ToString("0.0###############", CultureInfo.InvariantCulture)))}]\n");
+        text.Append(CultureInfo.InvariantCulture, $"{name} = [{string.Join(", ", values.Select(v => v.ToString("R", CultureInfo.InvariantCulture)))}]\n");
 
     // Conversions between units leave digits that nobody typed.
     private static string Rounded(double value) => Math.Round(value, 6).ToString("0.######", CultureInfo.InvariantCulture);

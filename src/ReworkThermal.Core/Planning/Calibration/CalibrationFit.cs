@@ -17,12 +17,18 @@ internal sealed class CalibrationFit(IReadOnlyList<Sighting> seen, ITouchRespons
     /// <summary>Standard deviations beyond which an observation is set aside: one in 370 by chance.</summary>
     internal const double OutlierFrom = 3;
 
-    private const int MostSteps = 100;
+    private const int MostSteps = 200;
 
     // Wide enough that the noise of an adaptive time step does not show in the slope.
     private const double SlopeStep = 0.2;
 
     private const double Settled = 1e-3;
+
+    // Twice a log-likelihood: a gain of this size moves no input by more than about a thousandth of its standard deviation.
+    private const double LeastGain = 1e-6;
+    private const double LeastDamping = 1e-6;
+    private const double FirstDamping = 1e-2;
+    private const double MostDamping = 1e8;
 
     private readonly int _inputs = Uncertainty.UncertainInputs.Learnable.Count;
 
@@ -73,7 +79,7 @@ internal sealed class CalibrationFit(IReadOnlyList<Sighting> seen, ITouchRespons
     {
         int[] used = [.. Enumerable.Range(0, seen.Count).Where(i => !aside.Contains(i))];
         double[] place = new double[_inputs];
-        double damping = 1e-2;
+        double damping = FirstDamping;
         Vector<double> residuals = Residuals(used, place);
         for (int step = 0; step < MostSteps; step++)
         {
@@ -81,28 +87,33 @@ internal sealed class CalibrationFit(IReadOnlyList<Sighting> seen, ITouchRespons
             Matrix<double> slopes = Slopes(used, place);
             Matrix<double> curvature = slopes.TransposeThisAndMultiply(slopes);
             Vector<double> gradient = slopes.TransposeThisAndMultiply(residuals);
-            double moved = double.PositiveInfinity;
-            while (moved > Settled && damping < 1e6)
+            double cost = residuals.DotProduct(residuals);
+            bool isSettled = true;
+            for (double moved = double.PositiveInfinity; moved > Settled && damping < MostDamping; damping *= 10)
             {
                 Matrix<double> damped = curvature + (Matrix<double>.Build.DiagonalOfDiagonalVector(curvature.Diagonal()) * damping);
                 Vector<double> change = damped.Solve(-gradient);
                 double[] next = [.. place.Zip(change, (p, c) => p + c)];
                 Vector<double> better = Residuals(used, next);
                 moved = change.L2Norm();
-                if (better.DotProduct(better) <= residuals.DotProduct(residuals))
+                double gained = cost - better.DotProduct(better);
+                if (gained >= 0)
                 {
-                    (place, residuals, damping) = (next, better, Math.Max(1e-6, damping / 10));
+                    isSettled = moved <= Settled || gained <= LeastGain * (1 + cost);
+                    (place, residuals) = (next, better);
+                    damping = Math.Max(LeastDamping, damping / 100);
                     break;
                 }
-
-                damping *= 10;
             }
 
-            if (moved <= Settled)
+            // No step that is long enough to matter, however damped, leads further down: this is the bottom.
+            if (isSettled)
             {
                 Matrix<double> last = Slopes(used, place);
                 return (place, last.TransposeThisAndMultiply(last).Inverse());
             }
+
+            damping = Math.Clamp(damping, LeastDamping, FirstDamping);
         }
 
         return null;
