@@ -15,6 +15,9 @@ public sealed class PhasesPropertyTests
     /// <summary>Room [K] for a comparison of two numerical answers.</summary>
     private const double Rounding = 1e-3;
 
+    /// <summary>Room [K] for where a change of solids lies: a path finds it to better than this, and its sides are looked at from here.</summary>
+    private const double Located = 0.01;
+
     [Property(MaxTest = 150)]
     public Property Melting_OfAnyMix_IsOrdered(int seed)
     {
@@ -102,8 +105,8 @@ public sealed class PhasesPropertyTests
     /// <summary>Whether the liquid share at a point of the curve lies between those of the equilibria a hair to either side of it.</summary>
     private static bool Confirmed(MassFractions mix, MeltCurvePoint point)
     {
-        double below = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius - 1e-4).LiquidMassFraction;
-        double above = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius + 1e-4).LiquidMassFraction;
+        double below = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius - Located).LiquidMassFraction;
+        double above = PhasesData.Equilibrium(mix, point.Temperature.DegreesCelsius + Located).LiquidMassFraction;
         return point.LiquidMassFraction >= Math.Min(below, above) - 2e-4 && point.LiquidMassFraction <= Math.Max(below, above) + 2e-4;
     }
 
