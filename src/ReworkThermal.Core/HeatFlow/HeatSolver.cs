@@ -86,7 +86,14 @@ public static class HeatSolver
 
     internal static HeatOutcome Stuck(TransientEngine engine) => new HeatOutcome.NotConverged(string.Create(
         CultureInfo.InvariantCulture,
-        $"from {engine.TimeS:0.######} s on no time step, however short, could be solved; check the materials for extreme values"));
+        $"from {engine.TimeS:0.######} s on no time step, however short, could be solved ({WhyStuck(engine.LastFailure)}); check the materials for extreme values"));
+
+    private static string WhyStuck(StageOutcome failure) => failure switch
+    {
+        StageOutcome.NotFinite => "numbers overflowed",
+        StageOutcome.TooManyRounds => "the iteration did not settle",
+        _ => "its error stayed above the tolerance",
+    };
 
     private static Func<int, double> StartOf(PosedProblem problem, CellGrid grid)
     {
