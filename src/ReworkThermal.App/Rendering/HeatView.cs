@@ -19,6 +19,8 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
 
     private const int TimeMargin = 2;
 
+    private const double LeastMeshError = 0.01;
+
     private const string FarEdge = "_far_edge";
 
     // A drawing of everything shows nothing; these are in the JSON and the CSV.
@@ -42,7 +44,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         }
 
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
-        page.Paragraph(HeatWords.Mesh(report.Mesh.RadialCells, report.Mesh.AxialCells, report.Mesh.Steps, report.Mesh.Error is { } error ? Numerals.Kelvin(error.Kelvins, 2) : null));
+        page.Paragraph(HeatWords.Mesh(report.Mesh.RadialCells, report.Mesh.AxialCells, report.Mesh.Steps, report.Mesh.Error is { } error ? MeshErrorText(error.Kelvins) : null));
         page.Blank();
         List<ProbeTrace> shown = ProbesThatFit(page.Width);
         page.Table([HeatWords.TimeColumn, .. shown.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(i => Row(i, shown))]);
@@ -125,6 +127,9 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
             HeatWords.Probe(p.Name),
             [.. report.Times.Zip(p.Temperatures, (time, temperature) => new ChartPoint(time.Seconds, temperature.DegreesCelsius))]))],
         [.. Levels()]);
+
+    private static string MeshErrorText(double kelvin) =>
+        kelvin < LeastMeshError ? HeatWords.Under(Numerals.Kelvin(LeastMeshError, 2)) : HeatWords.About(Numerals.Kelvin(kelvin, kelvin < 1 ? 2 : 1));
 
     private IEnumerable<ChartLevel> Levels()
     {
