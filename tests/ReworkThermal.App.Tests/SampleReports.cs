@@ -80,6 +80,7 @@ internal static class SampleReports
             [.. Enumerable.Range(0, 41).Select(i => Math.Min(1, i / 20.0))]),
         [new HeatShare("iron", Energy.FromJoules(55.125)), new HeatShare("top_face", Energy.FromJoules(-2))],
         0.00012,
+        new HeatMesh(40, 26, 39, TemperatureDelta.FromKelvins(0.25)),
         [new NeighbourLine("C1", Temperature.FromDegreesCelsius(88), null, []), new NeighbourLine("C2", Temperature.FromDegreesCelsius(130), Temperature.FromDegreesCelsius(125), ["an invented warning"])],
         ["An invented note."],
         ["Nobody, Nowhere, Never (0000)"]);

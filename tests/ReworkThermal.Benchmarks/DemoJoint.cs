@@ -39,6 +39,19 @@ internal static class DemoJoint
         };
     }
 
+    /// <summary>The same joint from the room's temperature under hot air.</summary>
+    internal static JointProblem UnderAir(double seconds)
+    {
+        ProfileLibrary library = ProfileLibrary.Load(DataRoot.BesideProgram);
+        JointProblem iron = Problem(seconds);
+        AirSetting air = new(library.Nozzles["round-6"], Celsius(420), VolumeFlow.FromLitersPerMinute(40), Length.FromMillimeters(18), iron.Surroundings.Room);
+        return iron with
+        {
+            Preheat = null,
+            Touches = [new Touch { Start = Duration.Zero, Span = Duration.FromSeconds(seconds), Side = BoardSide.Bottom, Jet = Ready(air.ToSource()) }],
+        };
+    }
+
     private static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
 
     private static T Ready<T>(SettingOutcome<T> outcome) => outcome is SettingOutcome<T>.Ready ready

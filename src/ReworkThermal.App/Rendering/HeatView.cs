@@ -19,6 +19,8 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
 
     private const int TimeMargin = 2;
 
+    private const double LeastMeshError = 0.01;
+
     private const string FarEdge = "_far_edge";
 
     // A drawing of everything shows nothing; these are in the JSON and the CSV.
@@ -31,16 +33,18 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         if (report.Solder is { } solder)
         {
             page.Paragraph(solder.TimeToFlow is { } time
-                ? HeatWords.Flowed(Numerals.Seconds(time), Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0))
+                ? HeatWords.Flowed(Numerals.Fixed(time.Seconds, time.Seconds < 1 ? 2 : 1) + " s", Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0))
                 : HeatWords.NeverFlowed(Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0), Numerals.Celsius(solder.ColdestPeak)));
         }
 
-        if (report.Solder is { FrontFractions.Count: > 0 } trace)
+        if (report.Solder is { FlowedFractions.Count: > 0 } trace)
         {
-            page.Paragraph(HeatWords.Front(Numerals.Percent(trace.FrontFractions.Max()), Numerals.Percent(trace.FlowedFractions.Max())));
+            string flowed = Numerals.Percent(trace.FlowedFractions.Max());
+            page.Paragraph(trace.FrontFractions.Count > 0 ? HeatWords.Front(Numerals.Percent(trace.FrontFractions.Max()), flowed) : HeatWords.FlowedWithoutBarrel(flowed));
         }
 
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
+        page.Paragraph(HeatWords.Mesh(report.Mesh.RadialCells, report.Mesh.AxialCells, report.Mesh.Steps, report.Mesh.Error is { } error ? MeshErrorText(error.Kelvins) : null));
         page.Blank();
         List<ProbeTrace> shown = ProbesThatFit(page.Width);
         page.Table([HeatWords.TimeColumn, .. shown.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(i => Row(i, shown))]);
@@ -61,6 +65,12 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         json.Text("title", report.Title);
         json.Number("time_to_flow_s", report.Solder?.TimeToFlow?.Seconds, 3);
         json.Number("energy_balance_error", report.EnergyBalanceError, 8);
+        json.WriteStartObject("mesh");
+        json.Number("radial_cells", report.Mesh.RadialCells, 0);
+        json.Number("axial_cells", report.Mesh.AxialCells, 0);
+        json.Number("time_steps", report.Mesh.Steps, 0);
+        json.Number("error_estimate_k", report.Mesh.Error?.Kelvins, 4);
+        json.WriteEndObject();
         json.Number("flow_c", report.Solder?.Flow.DegreesCelsius, 2);
         json.Number("superheat_k", report.Solder?.Superheat.Kelvins, 2);
         json.Number("coldest_solder_peak_c", report.Solder?.ColdestPeak.DegreesCelsius, 2);
@@ -117,6 +127,9 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
             HeatWords.Probe(p.Name),
             [.. report.Times.Zip(p.Temperatures, (time, temperature) => new ChartPoint(time.Seconds, temperature.DegreesCelsius))]))],
         [.. Levels()]);
+
+    private static string MeshErrorText(double kelvin) =>
+        kelvin < LeastMeshError ? HeatWords.Under(Numerals.Kelvin(LeastMeshError, 2)) : HeatWords.About(Numerals.Kelvin(kelvin, kelvin < 1 ? 2 : 1));
 
     private IEnumerable<ChartLevel> Levels()
     {

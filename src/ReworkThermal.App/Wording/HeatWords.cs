@@ -35,6 +35,15 @@ internal static class HeatWords
 
     internal static string Balance(string share) => $"Energy balance: {share} of the heat that moved is unaccounted for.";
 
+    internal static string Mesh(int radial, int axial, int steps, string? error) =>
+        $"Mesh: {radial} x {axial} cells, {steps} time steps; {(error is null ? "its error was not estimated" : $"the mesh leaves an error {error} (difference to a mesh half as fine)")}.";
+
+    internal static string FlowedWithoutBarrel(string solder) => $"At its best {solder} of all solder had flowed.";
+
+    internal static string Under(string value) => $"under {value}";
+
+    internal static string About(string value) => $"of about {value}";
+
     /// <summary>A probe's name for a reader.</summary>
     internal static string Probe(string name) => name.Replace('_', ' ');
 }

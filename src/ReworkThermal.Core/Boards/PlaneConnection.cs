@@ -34,6 +34,17 @@ public abstract record PlaneConnection
 
         /// <summary>Length of each spoke.</summary>
         public Length Length { get; }
+
+        // All spokes side by side need no more than the edge they start from.
+        internal void RequireRoom(Length edge, int layer)
+        {
+            if (Spokes * Width > edge)
+            {
+                throw new ImpossibleGeometryException(
+                    "connection",
+                    $"on layer {layer} {Spokes} spoke(s) of {Dimension.Millimetres(Width)} are wider than the edge of {Dimension.Millimetres(edge)} they start from; give fewer or narrower spokes");
+            }
+        }
     }
 
     /// <summary>The copper keeps clear of the barrel.</summary>

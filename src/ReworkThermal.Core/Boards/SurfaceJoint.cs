@@ -86,6 +86,11 @@ public sealed record SurfaceJoint : Joint
             }
         }
 
+        if (Connections.Count > 0 && Connections[0] is PlaneConnection.Relieved relieved)
+        {
+            relieved.RequireRoom(2 * (PadLength + PadWidth), 1);
+        }
+
         if (Connections.Count > 0 && Connections[0] is PlaneConnection.Isolated isolated && isolated.Antipad <= PadEquivalentDiameter)
         {
             throw new ImpossibleGeometryException("connection", "on layer 1 the pad overlaps its antipad; the antipad must be wider than the pad");

@@ -83,6 +83,13 @@ public sealed record ThroughJoint : Joint
         RequireWider(InnerLandDiameter, barrelOuter, "inner_land");
         for (int i = 0; i < Connections.Count; i++)
         {
+            if (Connections[i] is PlaneConnection.Relieved relieved)
+            {
+                Length land = i == 0 ? TopPadDiameter : i == Connections.Count - 1 ? BottomPadDiameter : InnerLandDiameter;
+                relieved.RequireRoom(land * Math.PI, i + 1);
+                continue;
+            }
+
             if (Connections[i] is not PlaneConnection.Isolated isolated)
             {
                 continue;

@@ -85,6 +85,37 @@ internal sealed class CaloricTable
     /// <summary>Temperature [K] at an enthalpy on a known piece.</summary>
     internal double TemperatureAt(double enthalpy, int piece) => _temperatureK[piece] + ((enthalpy - _enthalpy[piece]) / Slope(piece));
 
+    /// <summary>
+    /// Follows the curve until its rise and that of something proportional to temperature add up to an amount:
+    /// H' - H + s (T' - T) = amount. The left side rises all along the curve, so there is one such place.
+    /// </summary>
+    /// <param name="enthalpy">Where to start [J/m3].</param>
+    /// <param name="amount">How far to go, either way [J/m3].</param>
+    /// <param name="perKelvin">The proportion s, zero or more [J/m3K].</param>
+    /// <returns>Change of temperature on the way [K].</returns>
+    internal double Follow(double enthalpy, double amount, double perKelvin)
+    {
+        int piece = PieceAt(enthalpy);
+        double start = TemperatureAt(enthalpy, piece);
+        double reached = start;
+        while (true)
+        {
+            double slope = Slope(piece) + perKelvin;
+            bool down = amount < 0;
+            bool last = piece == (down ? 0 : _enthalpy.Length - 2);
+            double end = _temperatureK[down ? piece : piece + 1];
+            double cost = slope * (end - reached);
+            if (last || Math.Abs(amount) <= Math.Abs(cost))
+            {
+                return reached + (amount / slope) - start;
+            }
+
+            amount -= cost;
+            reached = end;
+            piece += down ? -1 : 1;
+        }
+    }
+
     /// <summary>Liquid fraction at an enthalpy on a known piece, 0 to 1.</summary>
     internal double LiquidAt(double enthalpy, int piece)
     {

@@ -17,7 +17,7 @@ public sealed record HeatRun
 
     /// <summary>
     /// Share of the barrel's length in which all solder has flow temperature, counted without a gap from the face that is touched first,
-    /// 0 to 1, per sample: the melt front. Zero without a barrel.
+    /// 0 to 1, per sample: the melt front. Empty for a joint without a barrel.
     /// </summary>
     public required IReadOnlyList<double> FrontShare { get; init; }
 

@@ -19,7 +19,7 @@ public static class HeatSolver
     {
         ArgumentNullException.ThrowIfNull(problem);
         settings ??= new SolverSettings();
-        return March(problem, settings, PosedCompiler.Compile(problem, settings), cancellation);
+        return OnTwoMeshes(settings, s => March(problem, s, PosedCompiler.Compile(problem, s), cancellation));
     }
 
     /// <summary>Solves a joint on its board with what the tools do to it.</summary>
@@ -34,13 +34,19 @@ public static class HeatSolver
         problem.Check();
         settings ??= new SolverSettings();
         List<TipSource> tips = [.. problem.Touches.Select(t => t.Tip).OfType<TipSource>()];
-        HeatOutcome outcome = new JointRunner(problem, tips, settings).Run(cancellation);
+        return OnTwoMeshes(settings, s => new JointRunner(problem, tips, s).Run(cancellation));
+    }
+
+    // One run; or, to state the error of the mesh, one on the mesh and one on the doubled mesh.
+    private static HeatOutcome OnTwoMeshes(SolverSettings settings, Func<SolverSettings, HeatOutcome> solve)
+    {
+        HeatOutcome outcome = solve(settings);
         if (!settings.EstimateMeshError || outcome is not HeatOutcome.Completed coarse)
         {
             return outcome;
         }
 
-        HeatOutcome doubled = new JointRunner(problem, tips, settings with { Refinement = settings.Refinement * 2 }).Run(cancellation);
+        HeatOutcome doubled = solve(settings with { Refinement = settings.Refinement * 2 });
         return doubled is HeatOutcome.Completed fine ? new HeatOutcome.Completed(MeshError.Stated(coarse.Run, fine.Run)) : doubled;
     }
 
@@ -86,7 +92,14 @@ public static class HeatSolver
 
     internal static HeatOutcome Stuck(TransientEngine engine) => new HeatOutcome.NotConverged(string.Create(
         CultureInfo.InvariantCulture,
-        $"from {engine.TimeS:0.######} s on no time step, however short, could be solved; check the materials for extreme values"));
+        $"from {engine.TimeS:0.######} s on no time step, however short, could be solved ({WhyStuck(engine.LastFailure)}); check the materials for extreme values"));
+
+    private static string WhyStuck(StageOutcome failure) => failure switch
+    {
+        StageOutcome.NotFinite => "numbers overflowed",
+        StageOutcome.TooManyRounds => "the iteration did not settle",
+        _ => "its error stayed above the tolerance",
+    };
 
     private static Func<int, double> StartOf(PosedProblem problem, CellGrid grid)
     {

@@ -7,14 +7,19 @@ namespace ReworkThermal.Core.HeatFlow;
 /// </summary>
 /// <remarks>
 /// Linear cells are exact after one solve. The residual over the heat capacity bounds the error in temperature, because the matrix
-/// C/a + K is an M-matrix with row sums of at least C/a; no extra solve is needed to stop.
+/// C/a + K is an M-matrix with row sums of at least C/a; no extra solve is needed to stop. Its column sums are at least C/a too, so
+/// the sum of all residuals bounds the sum of all errors in enthalpy: a correction that does not lessen it is halved, which ends the
+/// cycles in which cells melt and freeze by turns.
 /// </remarks>
 internal sealed class ImplicitSolver
 {
-    private const int MostRounds = 40;
+    private const int MostRounds = 15;
+    private const double NoGain = 0.95;
+    private const double LeastShare = 0.2;
 
     private readonly ThermalSystem _system;
     private readonly StageMatrix _matrix;
+    private readonly StageCorrection _correction;
     private readonly double[] _inverseLeastHeat;
     private readonly int _cells;
 
@@ -22,6 +27,7 @@ internal sealed class ImplicitSolver
     {
         _system = system;
         _matrix = new StageMatrix(system);
+        _correction = new StageCorrection(system, _matrix);
         _cells = system.Grid.Count;
         int length = system.Matrix.VectorLength;
         _inverseLeastHeat = new double[length];
@@ -61,35 +67,43 @@ internal sealed class ImplicitSolver
     /// <param name="enthalpy">Guess on entry, solution on return [J].</param>
     /// <param name="bodyK">Guess on entry, solution on return [K].</param>
     /// <param name="toleranceK">Largest temperature error left [K].</param>
-    /// <returns>Whether it converged.</returns>
-    internal bool Solve(double a, double seconds, double[] known, double[] bodyKnown, double[] enthalpy, double[] bodyK, double toleranceK)
+    /// <returns>Whether it was solved, or why not.</returns>
+    internal StageOutcome Solve(double a, double seconds, double[] known, double[] bodyKnown, double[] enthalpy, double[] bodyK, double toleranceK)
     {
-        double last = double.PositiveInfinity;
-        for (int round = 0; round < MostRounds; round++)
+        double lastMiss = double.PositiveInfinity;
+        double lastUnbalanced = double.PositiveInfinity;
+        for (int round = 0; round <= MostRounds; round++)
         {
-            _system.Evaluate(seconds, enthalpy, bodyK, Rates, BodyRates, ChannelWatts);
-            double miss = Residual(a, known, bodyKnown, enthalpy, bodyK);
+            double miss = Evaluate(a, seconds, known, bodyKnown, enthalpy, bodyK);
             if (miss <= toleranceK)
             {
-                return true;
+                return StageOutcome.Solved;
             }
 
-            if (!double.IsFinite(miss))
+            double unbalanced = Unbalanced();
+            double share = 1;
+            while (unbalanced > NoGain * lastUnbalanced && share > LeastShare)
             {
-                return false;
+                share /= 2;
+                _correction.Apply(share, enthalpy, bodyK);
+                miss = Evaluate(a, seconds, known, bodyKnown, enthalpy, bodyK);
+                unbalanced = Unbalanced();
             }
 
-            _matrix.Prepare(a, seconds, bodyK, round > 1 && miss > 0.2 * last, round > 10);
-            last = miss;
+            if (!double.IsFinite(unbalanced))
+            {
+                return StageOutcome.NotFinite;
+            }
+
+            _matrix.Prepare(a, seconds, bodyK, round > 1 && miss > 0.2 * lastMiss);
+            lastMiss = miss;
+            lastUnbalanced = unbalanced;
             _matrix.Solve();
-            Dense.AddProduct(_matrix.Heat, _matrix.Correction, enthalpy, _cells);
-            for (int b = 0; b < bodyK.Length; b++)
-            {
-                bodyK[b] += _matrix.BodyCorrection[b];
-            }
+            _correction.Keep(enthalpy, bodyK);
+            _correction.Apply(1, enthalpy, bodyK);
         }
 
-        return false;
+        return StageOutcome.TooManyRounds;
     }
 
     /// <summary>Solves for temperatures that do not change any more, at the boundary conditions of a time.</summary>
@@ -104,7 +118,7 @@ internal sealed class ImplicitSolver
             Rates.AsSpan().CopyTo(_matrix.Correction);
             BodyRates.AsSpan().CopyTo(_matrix.BodyCorrection);
             BoundariesChanged();
-            _matrix.Prepare(never, seconds, bodyK, true, false);
+            _matrix.Prepare(never, seconds, bodyK, true);
             _matrix.Solve();
             double largest = 0;
             Span<double> kelvin = _system.Network.TemperatureK.AsSpan(_system.Network.Lead, _system.Grid.Count);
@@ -135,6 +149,16 @@ internal sealed class ImplicitSolver
 
     /// <summary>Solves (C/a + K) x = vector with the last factor, without bodies; for filtering error estimates.</summary>
     internal void Filter(double[] vector) => _matrix.Filter(vector);
+
+    private double Evaluate(double a, double seconds, double[] known, double[] bodyKnown, double[] enthalpy, double[] bodyK)
+    {
+        _system.Evaluate(seconds, enthalpy, bodyK, Rates, BodyRates, ChannelWatts);
+        return Residual(a, known, bodyKnown, enthalpy, bodyK);
+    }
+
+    // Sum of the sizes of all residuals [W].
+    private double Unbalanced() =>
+        Dense.SumOfSizes(_matrix.Correction, _cells) + Dense.SumOfSizes(_matrix.BodyCorrection, _matrix.BodyCorrection.Length);
 
     // Right-hand side of the correction, and the residual as a temperature.
     private double Residual(double a, double[] known, double[] bodyKnown, double[] enthalpy, double[] bodyK)

@@ -21,7 +21,10 @@ internal sealed class JointBench
             ContactRadius(geometry, t, BoardSide.Top),
             ContactRadius(geometry, t, BoardSide.Bottom),
         });
-        Mesh = new JointMesh(problem.Site, contacts, refinement);
+
+        double jetReach = problem.Touches.Select(t => t.Jet?.Reach.Meters ?? 0).DefaultIfEmpty(0).Max();
+        IEnumerable<double> edges = problem.Preheat is { } below ? contacts.Append(below.Radius.Meters) : contacts;
+        Mesh = new JointMesh(problem.Site, edges, jetReach, refinement);
         Mesh.FillSolder(ThermalMaterial.Of(problem.Solder));
         List<LumpedBody> bodies = [];
         Connector? connector = problem.Site.Connector;

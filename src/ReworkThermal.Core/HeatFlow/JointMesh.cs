@@ -10,19 +10,29 @@ internal sealed class JointMesh
     private const double DielectricCellM = 0.15e-3;
     private const double LeastCellM = 10e-6;
 
+    // A copper plane under a jet is a fin of sqrt(k t / h), about 9 mm; its edge needs a few cells along that.
+    private const double JetCellM = 2.5e-3;
+
     private readonly JointSite _site;
     private readonly double _refinement;
+    private readonly double _jetReachM;
     private readonly List<double> _heights = [0];
     private readonly int[] _copperRow;
 
-    internal JointMesh(JointSite site, IEnumerable<double> contactRadiiM, double refinement)
+    /// <summary>Makes the mesh.</summary>
+    /// <param name="site">The joint on its board.</param>
+    /// <param name="edgesM">Radii at which tools and preheater end: faces of the mesh [m].</param>
+    /// <param name="jetReachM">Radius up to which a jet heats the board; zero without one [m].</param>
+    /// <param name="refinement">Cells per direction over those that the geometry asks for.</param>
+    internal JointMesh(JointSite site, IEnumerable<double> edgesM, double jetReachM, double refinement)
     {
+        _jetReachM = jetReachM;
         _site = site;
         _refinement = refinement;
         Geometry = JointGeometry.Of(site.Joint);
         _copperRow = new int[site.Board.StackUp.Copper.Count];
         StackRows();
-        Grid = new CellGrid(RadialAxis(contactRadiiM), new MeshAxis(_heights.ToArray()));
+        Grid = new CellGrid(RadialAxis(edgesM), new MeshAxis(_heights.ToArray()));
         JointFilling.Fill(this, site);
         SolderCells = [.. Enumerable.Range(0, Grid.Count).Where(p => Grid.MaterialAt(p)?.Melts == true)];
     }
@@ -150,7 +160,7 @@ internal sealed class JointMesh
 
     private void AddRow(double thickness, int cells) => MeshAxis.AddCells(_heights, _heights[^1], _heights[^1] + thickness, cells, 1);
 
-    private MeshAxis RadialAxis(IEnumerable<double> contactRadii)
+    private MeshAxis RadialAxis(IEnumerable<double> edges)
     {
         JointGeometry g = Geometry;
         List<double> places = [g.CoreRadius, g.BarrelInner, g.BarrelOuter, g.TopPad, g.BottomPad];
@@ -172,7 +182,13 @@ internal sealed class JointMesh
             }
         }
 
-        places.AddRange(contactRadii);
+        places.AddRange(edges);
+        if (_jetReachM > 0)
+        {
+            places.Add(EvenFromM);
+            places.Add(_jetReachM);
+        }
+
         List<double> faces = [0];
         double from = 0;
         foreach (double place in Kept(places, g, rim))
@@ -204,6 +220,9 @@ internal sealed class JointMesh
         return kept;
     }
 
+    // Where growing cells reach the width that a jet asks for.
+    private double EvenFromM => Geometry.BarrelOuter + ((JetCellM - FineM) / (Growth - 1));
+
     private void AddStretch(List<double> faces, double from, double to)
     {
         JointGeometry g = Geometry;
@@ -213,6 +232,12 @@ internal sealed class JointMesh
             bool wall = g.BarrelOuter > g.BarrelInner && from >= g.BarrelInner - slack;
             int inside = wall ? 1 : Math.Max(2, (int)Math.Ceiling((to - from) / 0.25e-3));
             MeshAxis.AddCells(faces, from, to, wall ? 1 : (int)Math.Ceiling(inside * _refinement), 1);
+            return;
+        }
+
+        if (from >= EvenFromM - slack && to <= _jetReachM + slack)
+        {
+            MeshAxis.AddCells(faces, from, to, (int)Math.Ceiling(_refinement * (to - from) / JetCellM), 1);
             return;
         }
 

@@ -11,6 +11,7 @@ internal static class JointProbes
     {
         JointMesh mesh = bench.Mesh;
         JointGeometry g = mesh.Geometry;
+        near = g.BottomPad > 0 ? near : BoardSide.Top;
         List<Probe> probes = [];
         if (bench.LastFace >= 0)
         {
@@ -25,7 +26,7 @@ internal static class JointProbes
         }
 
         probes.Add(new Probe.Coldest(ProbeNames.ColdestSolder, mesh.SolderCells));
-        probes.Add(Knee(mesh, g.BottomPad > 0 ? near : BoardSide.Top));
+        probes.Add(Knee(mesh, near));
         int row = PlaneRow(problem.Site, mesh);
         double rim = mesh.Grid.Radial.Faces[^1];
         double height = mesh.Grid.Axial.Centres[row];

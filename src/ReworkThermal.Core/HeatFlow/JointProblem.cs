@@ -67,6 +67,11 @@ public sealed record JointProblem
             {
                 throw new ArgumentException($"touch {i + 1} names no tool; give it an iron or air");
             }
+
+            if (Touches[i].Tip is not null && Touches[i].Side == BoardSide.Bottom && Site.Joint is SurfaceJoint)
+            {
+                throw new ArgumentException($"touch {i + 1} puts an iron on the bottom, but the pad of a surface joint is on the top");
+            }
         }
 
         if (!double.IsFinite(Superheat.Kelvins) || Superheat.Kelvins < 0)

@@ -32,6 +32,7 @@ internal static class JointReport
         return run with
         {
             Flow = Flow(problem, run),
+            FrontShare = runner.Bench.Mesh.Geometry.SolderInBarrel ? run.FrontShare : [],
             Neighbours = [.. problem.Site.Neighbours.Select(n => Judge(n, run))],
             Assumptions = assumptions,
             Caveats = _caveats,

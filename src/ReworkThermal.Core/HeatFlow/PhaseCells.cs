@@ -147,6 +147,20 @@ internal sealed class PhaseCells
         }
     }
 
+    /// <summary>Follows the curve of a cell until the rise of its enthalpy and that of a heat flow proportional to temperature add up to an amount.</summary>
+    /// <param name="slot">Slot of the cell.</param>
+    /// <param name="enthalpy">Where to start [J].</param>
+    /// <param name="amount">How far to go, either way [J].</param>
+    /// <param name="perKelvin">Rise of the heat flow with temperature, zero or more [J/K].</param>
+    /// <returns>The enthalpy there [J].</returns>
+    internal double Follow(int slot, double enthalpy, double amount, double perKelvin)
+    {
+        double volume = _volume[slot];
+        double value = _extraHeat[slot] > 0 ? WithoutExtra(slot, enthalpy) : enthalpy / volume;
+        double rise = _tables[slot].Follow(value, amount / volume, (perKelvin + _extraHeat[slot]) / volume);
+        return enthalpy + amount - (perKelvin * rise);
+    }
+
     private int MeltingSlot(int cell) => _slotOf[cell] >= 0 && Melts(_slotOf[cell]) ? _slotOf[cell] : -1;
 
     private void UpdateFaces()

@@ -38,6 +38,7 @@ internal sealed class StageMatrix
         _factoredHeat = new double[system.Network.Phase.Count];
         _diagonal = new double[_cells];
         Heat = new double[_matrix.VectorLength];
+        Surround = new double[system.Network.Phase.Count];
         Correction = new double[_matrix.VectorLength];
         BodyCorrection = new double[bodies];
     }
@@ -50,6 +51,12 @@ internal sealed class StageMatrix
 
     /// <summary>Residual of each lumped body before a solve [W], correction after it [K].</summary>
     internal double[] BodyCorrection { get; }
+
+    /// <summary>
+    /// Implicit weight times step times the conductances of a cell to all around it, in the factored matrix [J/K]; by slot of the cells
+    /// whose heat capacity varies.
+    /// </summary>
+    internal double[] Surround { get; }
 
     /// <summary>Number of factorisations so far, whole and of the tail.</summary>
     internal int Factorisations { get; private set; }
@@ -68,8 +75,7 @@ internal sealed class StageMatrix
     /// <param name="seconds">Time of the stage [s].</param>
     /// <param name="bodyK">Temperatures of the lumped bodies [K].</param>
     /// <param name="slow">Whether the last factor converged slowly.</param>
-    /// <param name="stubborn">Whether Newton's method keeps jumping over a kink.</param>
-    internal void Prepare(double a, double seconds, double[] bodyK, bool slow, bool stubborn)
+    internal void Prepare(double a, double seconds, double[] bodyK, bool slow)
     {
         PhaseCells phase = _system.Network.Phase;
         bool whole = a != _factoredStep || _boundariesChanged;
@@ -84,7 +90,8 @@ internal sealed class StageMatrix
         if (whole || tail || (slow && phase.Count > 0))
         {
             int from = whole ? 0 : _matrix.TailStart;
-            AssembleDiagonal(a, whole, stubborn, from);
+            AssembleDiagonal(a, whole, from);
+            NoteSurround(a, from);
             AssembleColumns(from);
             if (whole)
             {
@@ -104,7 +111,7 @@ internal sealed class StageMatrix
         AssembleSchur(a, seconds, bodyK);
     }
 
-    private void AssembleDiagonal(double a, bool whole, bool stubborn, int from)
+    private void AssembleDiagonal(double a, bool whole, int from)
     {
         ConductionNetwork network = _system.Network;
         PhaseCells phase = network.Phase;
@@ -117,8 +124,7 @@ internal sealed class StageMatrix
         {
             if (whole || phase.Cells[s] >= _matrix.TailStart)
             {
-                // When Newton's method keeps jumping over a kink, the smaller slope converges for certain, if slowly.
-                _factoredHeat[s] = stubborn ? Math.Min(_factoredHeat[s], phase.Heat[s]) : phase.Heat[s];
+                _factoredHeat[s] = phase.Heat[s];
                 Heat[phase.Cells[s]] = _factoredHeat[s];
             }
         }
@@ -149,6 +155,19 @@ internal sealed class StageMatrix
         foreach (int p in _empty)
         {
             _diagonal[p] = 1;
+        }
+    }
+
+    private void NoteSurround(double a, int from)
+    {
+        PhaseCells phase = _system.Network.Phase;
+        for (int s = 0; s < phase.Count; s++)
+        {
+            int p = phase.Cells[s];
+            if (p >= from)
+            {
+                Surround[s] = (a * _diagonal[p]) - Heat[p];
+            }
         }
     }
 

@@ -219,7 +219,7 @@ internal sealed class SurfaceSet
         {
             for (int round = 0; round < 12; round++)
             {
-                double cube = radiation * surface * surface * surface;
+                double cube = radiation * surface * surface * Math.Abs(surface);
                 slope = stiffness + (4 * cube);
                 double step = (_supply[s] - (stiffness * surface) - (cube * surface)) / slope;
                 surface += step;
@@ -258,7 +258,8 @@ internal sealed class SurfaceSet
         _stale = false;
     }
 
-    private static double Fourth(double kelvin) => kelvin * kelvin * kelvin * kelvin;
+    // Odd in temperature: a trial of Newton's method may lie below absolute zero, and there too a warmer surface must send out more.
+    private static double Fourth(double kelvin) => kelvin * kelvin * kelvin * Math.Abs(kelvin);
 
     private void Each(ThermalFace face, double from, double to, Action<int, double, double> act)
     {

@@ -61,8 +61,14 @@ internal sealed class TransientEngine
     /// <summary>Steps taken.</summary>
     internal int Steps { get; private set; }
 
-    /// <summary>Steps thrown away because their error was too large.</summary>
+    /// <summary>Steps thrown away, because their error was too large or because a stage could not be solved.</summary>
     internal int Rejections { get; private set; }
+
+    /// <summary>Steps thrown away because a stage could not be solved; a shorter one was tried instead.</summary>
+    internal int Unsolved { get; private set; }
+
+    /// <summary>Why a stage could not be solved, the last time; <see cref="StageOutcome.Solved"/> when that never happened.</summary>
+    internal StageOutcome LastFailure { get; private set; }
 
     /// <summary>Counts of the linear algebra.</summary>
     internal ImplicitSolver Solver => _solver;
@@ -182,7 +188,7 @@ internal sealed class TransientEngine
             _inner.BodyK[b] = _now.BodyK[b];
         }
 
-        if (!_solver.Solve(a, TimeS + (Gamma * step), _known, _bodyKnown, _inner.Enthalpy, _inner.BodyK, tolerance))
+        if (!IsSolved(_solver.Solve(a, TimeS + (Gamma * step), _known, _bodyKnown, _inner.Enthalpy, _inner.BodyK, tolerance)))
         {
             return double.PositiveInfinity;
         }
@@ -204,7 +210,7 @@ internal sealed class TransientEngine
             _next.BodyK[b] = _now.BodyK[b] + ((_inner.BodyK[b] - _now.BodyK[b]) / Gamma);
         }
 
-        if (!_solver.Solve(a, TimeS + step, _known, _bodyKnown, _next.Enthalpy, _next.BodyK, tolerance))
+        if (!IsSolved(_solver.Solve(a, TimeS + step, _known, _bodyKnown, _next.Enthalpy, _next.BodyK, tolerance)))
         {
             return double.PositiveInfinity;
         }
@@ -215,6 +221,18 @@ internal sealed class TransientEngine
             ? StepError.FromDifferences(_before, _now, _inner, _next, _lastStep, step, cells, _filled)
             : StepError.Embedded(_now, _inner, _next, cells, _filled, _known, _solver);
         return error / _control.ToleranceK;
+    }
+
+    private bool IsSolved(StageOutcome outcome)
+    {
+        if (outcome is StageOutcome.Solved)
+        {
+            return true;
+        }
+
+        LastFailure = outcome;
+        Unsolved++;
+        return false;
     }
 
     private void Accept(double step, double error)

@@ -45,16 +45,37 @@ internal static class Dense
         }
     }
 
-    /// <summary>Elementwise y += a x.</summary>
-    internal static void AddProduct(double[] a, double[] x, double[] y, int to)
+    /// <summary>Elementwise y += factor a x.</summary>
+    internal static void AddProduct(double factor, double[] a, double[] x, double[] y, int to)
     {
+        Vector256<double> scale = Vector256.Create(factor);
         ref double first = ref MemoryMarshal.GetArrayDataReference(a);
         ref double second = ref MemoryMarshal.GetArrayDataReference(x);
         ref double target = ref MemoryMarshal.GetArrayDataReference(y);
         for (int i = 0; i < to; i += 4)
         {
-            Vector256.MultiplyAddEstimate(Vector256.LoadUnsafe(ref first, (nuint)i), Vector256.LoadUnsafe(ref second, (nuint)i), Vector256.LoadUnsafe(ref target, (nuint)i)).StoreUnsafe(ref target, (nuint)i);
+            Vector256.MultiplyAddEstimate(scale * Vector256.LoadUnsafe(ref first, (nuint)i), Vector256.LoadUnsafe(ref second, (nuint)i), Vector256.LoadUnsafe(ref target, (nuint)i)).StoreUnsafe(ref target, (nuint)i);
         }
+    }
+
+    /// <summary>Sum of the sizes of all entries.</summary>
+    internal static double SumOfSizes(double[] x, int to)
+    {
+        ref double source = ref MemoryMarshal.GetArrayDataReference(x);
+        Vector256<double> sum = Vector256<double>.Zero;
+        int i = 0;
+        for (; i + 4 <= to; i += 4)
+        {
+            sum += Vector256.Abs(Vector256.LoadUnsafe(ref source, (nuint)i));
+        }
+
+        double total = Vector256.Sum(sum);
+        for (; i < to; i++)
+        {
+            total += Math.Abs(x[i]);
+        }
+
+        return total;
     }
 
     /// <summary>Residual r = (known - held) scale + rates; returns the largest |r| weight.</summary>

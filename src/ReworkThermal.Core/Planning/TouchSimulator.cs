@@ -16,9 +16,6 @@ internal sealed class TouchSimulator(Workload work)
 
     private static readonly SolverSettings _fineness = new();
 
-    // Air warms slowly, so the error control would take steps of many seconds and then meet the melting of a whole joint in one of them.
-    private static readonly SolverSettings _airFineness = new() { LongestStep = Duration.FromSeconds(0.5) };
-
     /// <summary>Whether a preheater can hold the board at a temperature.</summary>
     internal bool CanHold(BoardHeat heat) => HeatFromBelow(_request, _bench.Applied(heat)) is not null;
 
@@ -46,7 +43,7 @@ internal sealed class TouchSimulator(Workload work)
             Touches = [new Touch { Start = Duration.Zero, Span = touch, Side = work.Request.Side, Tip = tools.Tip, Jet = tools.Jet }],
             End = end,
         };
-        return HeatSolver.Solve(problem, FinenessFor(setting), cancellation) is HeatOutcome.Completed completed
+        return HeatSolver.Solve(problem, _fineness, cancellation) is HeatOutcome.Completed completed
             ? new TouchCourse(completed.Run, work.Damage.Kinetics)
             : null;
     }
@@ -74,7 +71,7 @@ internal sealed class TouchSimulator(Workload work)
             return null;
         }
 
-        if (Started(problem, tools.Tip, FinenessFor(setting)) is not { } run)
+        if (Started(problem, tools.Tip) is not { } run)
         {
             return null;
         }
@@ -121,18 +118,16 @@ internal sealed class TouchSimulator(Workload work)
             Touches = [new Touch { Start = Duration.Zero, Span = after, Side = bench.Side, Tip = tools.Tip, Jet = tools.Jet }],
             End = after,
         };
-        return HeatSolver.Solve(problem, FinenessFor(setting), cancellation) is HeatOutcome.Completed completed && completed.Run.Probes.TryGetValue(probe, out TemperatureHistory? history)
+        return HeatSolver.Solve(problem, _fineness, cancellation) is HeatOutcome.Completed completed && completed.Run.Probes.TryGetValue(probe, out TemperatureHistory? history)
             ? history.At(after.Seconds)
             : null;
     }
 
-    private static SolverSettings FinenessFor(ToolSetting setting) => setting.Air is null ? _fineness : _airFineness;
-
-    private static LiveRun? Started(JointProblem problem, TipSource? tip, SolverSettings fineness)
+    private static LiveRun? Started(JointProblem problem, TipSource? tip)
     {
         try
         {
-            return LiveRun.Start(problem with { Superheat = TemperatureDelta.Zero }, tip is null ? [] : [tip], fineness);
+            return LiveRun.Start(problem with { Superheat = TemperatureDelta.Zero }, tip is null ? [] : [tip], _fineness);
         }
         catch (InvalidOperationException)
         {

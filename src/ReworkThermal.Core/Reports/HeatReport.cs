@@ -9,6 +9,7 @@ namespace ReworkThermal.Core.Reports;
 /// <param name="Solder">How the solder fared; null when there is none.</param>
 /// <param name="HeatIn">Heat into the model by way; negative where it left.</param>
 /// <param name="EnergyBalanceError">Heat that the books cannot account for, as a share of the heat that moved [1].</param>
+/// <param name="Mesh">How the run was discretised, and the error that leaves.</param>
 /// <param name="Neighbours">Parts near the joint and whether they came past their limits.</param>
 /// <param name="Notes">What was assumed and what limits the answer, one sentence each.</param>
 /// <param name="Sources">Citations of the data used.</param>
@@ -19,6 +20,7 @@ public sealed record HeatReport(
     SolderTrace? Solder,
     IReadOnlyList<HeatShare> HeatIn,
     double EnergyBalanceError,
+    HeatMesh Mesh,
     IReadOnlyList<NeighbourLine> Neighbours,
     IReadOnlyList<string> Notes,
     IReadOnlyList<string> Sources);

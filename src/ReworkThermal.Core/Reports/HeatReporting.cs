@@ -23,6 +23,11 @@ public static class HeatReporting
             run.Flow is { } flow ? SolderOf(flow, run) : null,
             [.. run.Energy.HeatInJ.Select(h => new HeatShare(h.Key, Energy.FromJoules(h.Value)))],
             run.Energy.BalanceError,
+            new HeatMesh(
+                run.Mesh.RadialCells,
+                run.Mesh.AxialCells,
+                run.Mesh.Steps,
+                run.Mesh.ErrorEstimateK is { } error ? TemperatureDelta.FromKelvins(error) : null),
             [.. run.Neighbours.Select(n => new NeighbourLine(n.Name, Temperature.FromDegreesCelsius(n.PeakCelsius), n.LimitCelsius is { } limit ? Temperature.FromDegreesCelsius(limit) : null, n.Warnings))],
             [.. notes.Concat(run.Assumptions).Concat(run.Caveats).Distinct(StringComparer.Ordinal)],
             sources);

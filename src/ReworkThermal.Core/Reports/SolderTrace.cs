@@ -9,7 +9,7 @@ namespace ReworkThermal.Core.Reports;
 /// <param name="ColdestPeak">Highest temperature of the coldest solder.</param>
 /// <param name="LiquidFractions">Share of the solder that is liquid at the times of the report [1].</param>
 /// <param name="FlowedFractions">Share of the solder that has flow temperature at those times [1].</param>
-/// <param name="FrontFractions">Share of the barrel's length that has flowed from the touched face on at those times [1].</param>
+/// <param name="FrontFractions">Share of the barrel's length that has flowed from the touched face on at those times [1]; empty without a barrel.</param>
 public sealed record SolderTrace(
     Temperature Flow,
     TemperatureDelta Superheat,

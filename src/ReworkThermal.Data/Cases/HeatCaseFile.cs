@@ -36,7 +36,8 @@ public static class HeatCaseFile
 
     private static SolverSettings ReadSettings(FieldReader? table)
     {
-        SolverSettings settings = new();
+        // A bench question is answered with the error that the mesh leaves, unless the file says otherwise.
+        SolverSettings settings = new() { EstimateMeshError = true };
         if (table is null)
         {
             return settings;
@@ -49,7 +50,7 @@ public static class HeatCaseFile
                 : settings.StepTolerance,
             Refinement = table.Has("refinement") ? table.Number("refinement", 0.25, MostRefinement) : settings.Refinement,
             LongestStep = table.Has("longest_step") ? table.Quantity("longest_step", UnitTable.Durations, Duration.FromMilliseconds(0.001)) : null,
-            EstimateMeshError = table.Has("estimate_mesh_error") && table.Truth("estimate_mesh_error"),
+            EstimateMeshError = !table.Has("estimate_mesh_error") || table.Truth("estimate_mesh_error"),
         };
     }
 }

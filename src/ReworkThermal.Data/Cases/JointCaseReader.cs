@@ -33,12 +33,13 @@ internal static class JointCaseReader
         List<string> notes = [];
         Board board = file.OneOf("board", workshop.Profiles.Boards);
         Surroundings room = file.OneOf("room", workshop.Profiles.Rooms);
+        JointSite site = Site(file, board, workshop.Profiles);
         FieldReader? added = file.TableOrNull("added");
         return new HeatCase.AtJoint
         {
             Title = title,
             Settings = settings,
-            Site = Site(file, board, workshop.Profiles),
+            Site = site,
             Solder = Solder(file, "solder", workshop.Alloys),
             Added = added is null ? null : Solder(added, "alloy", workshop.Alloys),
             AddedShare = added?.Quantity("share", UnitTable.Ratios, Ratio.Zero, Ratio.FromPercent(90)) ?? Ratio.Zero,
@@ -46,7 +47,7 @@ internal static class JointCaseReader
             Surroundings = room,
             Start = file.Quantity("start", UnitTable.Temperatures, _coldest, _hottest),
             Preheat = Preheat(file.TableOrNull("preheat"), board, room, workshop.Profiles, notes),
-            Touches = Touches(file, room, workshop.Profiles, notes),
+            Touches = Touches(file, site, room, workshop.Profiles, notes),
             End = file.Quantity("end", UnitTable.Durations, Duration.FromSeconds(0.01), Duration.FromHours(2)),
             Notes = notes,
         };
@@ -89,7 +90,7 @@ internal static class JointCaseReader
         return Ready(table, "setting", table.Truth("settled") ? preheater.Settled(set) : preheater.FromCold(set, room.Room), notes);
     }
 
-    private static List<Touch> Touches(FieldReader file, Surroundings room, ProfileLibrary profiles, List<string> notes)
+    private static List<Touch> Touches(FieldReader file, JointSite site, Surroundings room, ProfileLibrary profiles, List<string> notes)
     {
         List<Touch> touches = [];
         Duration free = Duration.Zero;
@@ -112,6 +113,11 @@ internal static class JointCaseReader
             if (touch.Tip is null && touch.Jet is null)
             {
                 throw table.Wrong("names no tool; give it an iron, air or both");
+            }
+
+            if (touch is { Tip: not null, Side: BoardSide.Bottom } && site.Joint is SurfaceJoint)
+            {
+                throw table.Wrong("side", "puts an iron on the bottom, but the pad of a surface joint is on the top; write \"top\"");
             }
 
             free = touch.End;

@@ -45,6 +45,24 @@ public sealed class HeatCommandTests
         Assert.Contains(because, result.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void An_iron_behind_a_surface_pad_is_refused()
+    {
+        BenchResult result = Run(JointCase.Replace("jack-anchor-six-layer", "terminal-pad-six-layer", StringComparison.Ordinal));
+        Assert.Equal(3, result.Code);
+        Assert.Contains("touch[1].side: puts an iron on the bottom", result.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_answer_states_the_error_of_its_mesh_unless_it_is_not_wanted()
+    {
+        JsonElement stated = Run(JointCase).Json().GetProperty("mesh");
+        Assert.InRange(stated.GetProperty("error_estimate_k").GetDouble(), 0.001, 3);
+        JsonElement single = Run(JointCase.Replace("[added]", "[solver]\nestimate_mesh_error = false\n\n[added]", StringComparison.Ordinal)).Json().GetProperty("mesh");
+        Assert.Equal(JsonValueKind.Null, single.GetProperty("error_estimate_k").ValueKind);
+        Assert.True(single.GetProperty("radial_cells").GetInt32() < stated.GetProperty("radial_cells").GetInt32());
+    }
+
     [Theory]
     [InlineData("height = \"2 mm\"\n\n", "height = \"-2 mm\"\n\n", "must be at least")]
     [InlineData("density = \"1000 kg/m3\"", "density = \"0 kg/m3\"", "must be at least")]

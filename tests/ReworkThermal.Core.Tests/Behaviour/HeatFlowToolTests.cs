@@ -121,4 +121,14 @@ public sealed class HeatFlowToolTests
         ImpossibleGeometryException problem = Assert.Throws<ImpossibleGeometryException>(() => new StackUp(good.Copper, good.Dielectrics, Mm(1.0)));
         Assert.Contains("add up to 1.6 mm", problem.Message, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Spokes_wider_than_the_land_they_start_from_are_refused()
+    {
+        ImpossibleGeometryException problem = Assert.Throws<ImpossibleGeometryException>(
+            () => Joint(1, new PlaneConnection.Relieved(4, Mm(1.3), Mm(0.25))).Check());
+
+        Assert.Equal("connection", problem.Field);
+        Assert.Contains("on layer 2 4 spoke(s) of 1.3 mm", problem.Message, StringComparison.Ordinal);
+    }
 }

@@ -3,9 +3,9 @@ using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.Optimization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Phases.Parameters;
 using ReworkThermal.Core.Verification;
 using ReworkThermal.Data.Reference;
-using ReworkThermal.Core.Phases.Parameters;
 
 namespace ReworkThermal.Core.Tests.Published;
 
