@@ -17,11 +17,17 @@ internal static class RecordMaking
     /// <param name="shell">Where the data are.</param>
     /// <param name="state">The job.</param>
     /// <returns>The record.</returns>
-    internal static RecordReport Of(Shell shell, JobState state)
+    internal static RecordReport Of(Shell shell, JobState state) => Of(shell.Data, new JobWorkshop(shell), state);
+
+    /// <summary>Gathers a record with data folders that are read already.</summary>
+    /// <param name="data">Where they are.</param>
+    /// <param name="workshop">What they say.</param>
+    /// <param name="state">The job.</param>
+    /// <returns>The record.</returns>
+    internal static RecordReport Of(DataRoot data, JobWorkshop workshop, JobState state)
     {
-        JobWorkshop workshop = new(shell);
         string version = typeof(RecordMaking).Assembly.GetName().Version?.ToString(3) ?? string.Empty;
-        string fingerprint = Fingerprint(shell.Data);
+        string fingerprint = Fingerprint(data);
         if (workshop.SiteOf(state.Brief) is not JobSite.Known known)
         {
             return new RecordReport(

@@ -16,7 +16,7 @@ internal static class ScreenClockWords
     internal const string StopNow = "STOP NOW";
     internal const string Off = "TOOL OFF";
     internal const string AskFlow = "Did it flow? Y yes, N no, Space next touch";
-    internal const string Keys = "Space start/stop   up/down pad   U I A B settings";
+    internal const string Keys = "Space start/stop   up/down pad   U S I A B settings";
     internal const string RunningKeys = "Space stops the touch   F marks the flow";
     internal const string OpenKeys = "K say how long it was   D it gave no heat";
     internal const string Interrupted = "A touch was cut short";
@@ -30,7 +30,7 @@ internal static class ScreenClockWords
     internal const string NoTool = "Set a tool first: I iron, A hot air, B board heat.";
     internal const string SettleFirst = "Settle the interrupted touch first: K or D.";
     internal const string Released = "Tool off; into the record.";
-    internal const string NoFlowKept = "Kept as a note: it did not flow.";
+    internal const string NoFlowKept = "In the record: it did not flow.";
     internal const string NoPlan = "no plan: no dwell, no stop, no bell";
     internal const string NotUsed = "not used";
     internal const string Seconds = "s";
@@ -96,22 +96,29 @@ internal static class ScreenClockWords
         CultureInfo.InvariantCulture,
         $"was on {length.TotalSeconds:0.0} s, off for {since.TotalSeconds:0} s");
 
-    internal const string FlowKept = "Kept as a note. F at the moment of flow times it, and later plans learn from that.";
+    internal const string FlowKept = "In the record: it flowed. F at the moment of flow teaches more.";
 
     internal static string Wait(CoolDown coolDown, TimeSpan off) => coolDown switch
     {
         CoolDown.Wait wait when wait.Time.Seconds > off.TotalSeconds => string.Create(
             CultureInfo.InvariantCulture,
-            $"Let it cool {Math.Ceiling(wait.Time.Seconds - off.TotalSeconds):0} s more, to {wait.Target.DegreesCelsius:0} °C."),
+            $"Cool to {wait.Target.DegreesCelsius:0} °C in about {Math.Ceiling(wait.Time.Seconds - off.TotalSeconds):0} s."),
         CoolDown.NotWithin never when never.Asked.Seconds > off.TotalSeconds => string.Create(
             CultureInfo.InvariantCulture,
             $"It does not cool to {never.Target.DegreesCelsius:0} °C within {never.Asked.Seconds:0} s."),
         _ => string.Create(CultureInfo.InvariantCulture, $"Cool enough: below {coolDown.Target.DegreesCelsius:0} °C by estimate."),
     };
 
-    internal static string FlowedNote(TimeSpan length) => string.Create(CultureInfo.InvariantCulture, $"flowed within {length.TotalSeconds:0.0} s");
+    internal static string Added(AddedSolder? added) => added switch
+    {
+        { Mass: { } mass } => string.Create(CultureInfo.InvariantCulture, $"{mass.Milligrams:0.#} mg {added.Designation}"),
+        { } filled => $"{filled.Designation}, fills up",
+        null => "nothing",
+    };
 
-    internal static string NotFlowedNote(TimeSpan length) => string.Create(CultureInfo.InvariantCulture, $"did not flow within {length.TotalSeconds:0.0} s");
+    internal static string TraceTitle(double? warmStart) => warmStart is double celsius
+        ? string.Create(CultureInfo.InvariantCulture, $"{PadTrace}   start {celsius:0} °C, still warm")
+        : PadTrace;
 
     internal static string NotLogged(TimeSpan length, string reason) => string.Create(
         CultureInfo.InvariantCulture,

@@ -14,6 +14,9 @@ internal static class ScreenPlanWords
     internal const string AnswerKeys = "up/down plan   K keep in job   PgUp/PgDn reasons   V request   R again";
     internal const string RunningKeys = "Esc breaks the run off";
     internal const string Starting = "starting";
+    internal const string Sampling = "sampling benches";
+    internal const string SamplingKeys = "up/down plan   K keep in job   PgUp/PgDn reasons   Esc breaks sampling off";
+    internal const string SamplingBrokenOff = "Sampling broken off; the plans stand without their spread.";
     internal const string RunningTitle = "Working";
     internal const string RunGoesOn = "The run goes on; Esc breaks it off.";
     internal const string BreakingOff = "Breaking off ...";
@@ -63,6 +66,20 @@ internal static class ScreenPlanWords
         ? "nothing added"
         : string.Create(CultureInfo.InvariantCulture, $"{line.AddedMass.Milligrams:0} mg {line.Alloy}");
 
+    internal static string CalibrationBroken(string problem) => $"The calibration of this board cannot be read: {problem}";
+
+    internal static string DetailsTitle(bool hasPlans, int learnedFrom, double? sampling)
+    {
+        string learned = learnedFrom > 0 ? string.Create(CultureInfo.InvariantCulture, $", learned from {learnedFrom} timed touch{(learnedFrom == 1 ? string.Empty : "es")}") : string.Empty;
+        string still = sampling is double share ? string.Create(CultureInfo.InvariantCulture, $", sampling benches {share * 100:0} %") : string.Empty;
+        return (hasPlans ? Reasons : RuledOut) + learned + still;
+    }
+
+    /// <summary>How often the plan is done in time, or nothing while that is not known.</summary>
+    internal static string InTime(TimeSpread? spread) => spread is null
+        ? string.Empty
+        : string.Create(CultureInfo.InvariantCulture, $"; in time {100.0 * spread.FinishedInTime / spread.Samples:0} %");
+
     internal static string Tools(TouchLine touch)
     {
         List<string> tools = [];
@@ -96,7 +113,12 @@ internal static class ScreenPlanWords
     {
         yield return string.Create(
             CultureInfo.InvariantCulture,
-            $"The mix flows at {line.Flow.DegreesCelsius:0} °C ± {line.Uncertainty.Kelvins:0.#} K, after {line.First.TimeToFlow.Seconds:0.0} s{Spread(line.TimeToFlowSpread)}.");
+            $"The mix flows at {line.Flow.DegreesCelsius:0} °C ± {line.Uncertainty.Kelvins:0.#} K, after {line.First.TimeToFlow.Seconds:0.0} s on the central bench.");
+        foreach (string sentence in line.TimeToFlowSpread is { } spread ? Spread(spread) : [])
+        {
+            yield return sentence;
+        }
+
         yield return $"Stop: {line.First.StopReason}.";
         yield return string.Create(CultureInfo.InvariantCulture, $"Pad at most {line.First.PadPeak.DegreesCelsius:0} °C at the dwell.");
         yield return string.Create(
@@ -108,7 +130,23 @@ internal static class ScreenPlanWords
 
     internal static string Summary(PlanLine line) => $"{line.Kind}: {Added(line)}; {Tools(line.First)}; {Times(line)}";
 
-    private static string Spread(TimeSpread? spread) => spread is { P10: { } early }
-        ? string.Create(CultureInfo.InvariantCulture, $" ({early.Seconds:0.0} to {(spread.P90 is { } late ? late.Seconds.ToString("0.0", CultureInfo.InvariantCulture) : $"over {spread.Followed.Seconds:0}")})")
-        : string.Empty;
+    private static IEnumerable<string> Spread(TimeSpread spread)
+    {
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"On {spread.Samples} sampled benches: flows after P10 {Time(spread.P10)}, P50 {Time(spread.P50)}, P90 {Time(spread.P90)}; done before the stop on {spread.FinishedInTime}.");
+        if (spread.PadTooHot > 0)
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"Pad over its limit on {spread.PadTooHot} of them.");
+        }
+
+        foreach (InfluenceLine input in spread.Influences.Take(3))
+        {
+            yield return string.Create(CultureInfo.InvariantCulture, $"Matters: {input.Input}, {input.Share * 100:0} % of the spread. {input.HowToLearn}.");
+        }
+
+        string Time(UnitsNet.Duration? time) => time is { } known
+            ? string.Create(CultureInfo.InvariantCulture, $"{known.Seconds:0.0} s")
+            : string.Create(CultureInfo.InvariantCulture, $"over {spread.Followed.Seconds:0} s");
+    }
 }

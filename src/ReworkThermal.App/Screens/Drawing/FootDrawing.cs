@@ -17,6 +17,11 @@ internal static class FootDrawing
             sheet.Put(foot, 0, 0, touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion, Ink.Care);
             sheet.Put(foot, 0, 1, ScreenWords.LeaveKeys, Ink.Quiet);
         }
+        else if (state.Overlay == Overlay.ReplaceRecord)
+        {
+            sheet.Put(foot, 0, 0, ScreenRecordWords.There(state.Record.There), Ink.Care);
+            sheet.Put(foot, 0, 1, ScreenRecordWords.ReplaceKeys, Ink.Quiet);
+        }
         else if (state.Entry is { } entry && state.Overlay == Overlay.None)
         {
             Entry(sheet, foot, entry);

@@ -47,7 +47,9 @@ internal static class PlanDrawing
         }
         else
         {
-            sheet.PutParagraph(below, 1, state.Shelf is null ? ScreenWords.ReadingShelf : ScreenPlanWords.KeptNote, Ink.Quiet, 2);
+            // Beside the line there may not be room for all of a complaint.
+            bool wrong = state.Plan.Complaints.TryGetValue(fields[state.Plan.Row], out string? whole);
+            sheet.PutParagraph(below, 1, wrong ? $"! {whole}" : state.Shelf is null ? ScreenWords.ReadingShelf : ScreenPlanWords.KeptNote, wrong ? Ink.Care : Ink.Quiet, 2);
         }
     }
 
@@ -59,7 +61,7 @@ internal static class PlanDrawing
         {
             sheet.Put(body, 2, row, $"{i + 1}  {line.Kind}: {ScreenPlanWords.Added(line)}; {ScreenPlanWords.Times(line)}");
             ListWindow.Mark(sheet, body, row++, plan.Chosen == i);
-            sheet.Put(body, 5, row++, $"{ScreenPlanWords.Tools(line.First)}; {ScreenPlanWords.Cost(line)}", Ink.Strong);
+            sheet.Put(body, 5, row++, $"{ScreenPlanWords.Tools(line.First)}; {ScreenPlanWords.Cost(line)}{ScreenPlanWords.InTime(line.TimeToFlowSpread)}", Ink.Strong);
         }
 
         if (report.Plans.Count == 0)
@@ -68,7 +70,7 @@ internal static class PlanDrawing
         }
 
         Area below = body.Rows(row);
-        sheet.Rule(below, 0, report.Plans.Count > 0 ? ScreenPlanWords.Reasons : ScreenPlanWords.RuledOut);
+        sheet.Rule(below, 0, ScreenPlanWords.DetailsTitle(report.Plans.Count > 0, plan.LearnedFrom, plan.Sampling?.Share));
         Details(sheet, below.Rows(1), Lines(plan, report), plan.Scroll);
     }
 
