@@ -84,7 +84,7 @@ internal static class ScreenClockWords
         $"dwell {plan.Dwell.Seconds:0.0} s   stop {plan.Stop.Seconds:0.0} s");
 
     internal static string Budget(double? before, double? now, double? atStop) =>
-        $"budget {Share(before)} | off now {Share(now)} | at stop {Share(atStop)}";
+        $"budget {Share(before)}, off now {Share(now, "0.0")}, at stop {Share(atStop)}";
 
     internal static string NoSimulation(string reason) => $"clock only: {reason}";
 
@@ -94,7 +94,7 @@ internal static class ScreenClockWords
 
     internal static string OffFor(TimeSpan length, TimeSpan since) => string.Create(
         CultureInfo.InvariantCulture,
-        $"was on {length.TotalSeconds:0.0} s, off for {since.TotalSeconds:0} s");
+        $"On for {length.TotalSeconds:0.0} s, off for {since.TotalSeconds:0} s");
 
     internal const string FlowKept = "In the record: it flowed. F at the moment of flow teaches more.";
 
@@ -139,5 +139,5 @@ internal static class ScreenClockWords
         _ => "tool",
     };
 
-    private static string Share(double? share) => share is double known ? string.Create(CultureInfo.InvariantCulture, $"{known * 100:0.#} %") : "?";
+    private static string Share(double? share, string format = "0") => share is double known ? (known * 100).ToString(known < 1 ? format : "0", CultureInfo.InvariantCulture) + " %" : "?";
 }

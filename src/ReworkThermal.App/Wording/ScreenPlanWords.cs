@@ -7,10 +7,10 @@ namespace ReworkThermal.App.Wording;
 /// <summary>Words of the plan.</summary>
 internal static class ScreenPlanWords
 {
-    internal const string RequestTitle = "What the plan is for";
     internal const string AnswerTitle = "Plans, best first";
     internal const string RequestKeys = "up/down line   left/right chooses   Enter types   R run";
     internal const string RequestKeysWithAnswer = "up/down line   left/right chooses   Enter types   R run   V view answer";
+    internal const string NoPlanKeys = "PgUp/PgDn reasons   V request   R again";
     internal const string AnswerKeys = "up/down plan   K keep in job   PgUp/PgDn reasons   V request   R again";
     internal const string RunningKeys = "Esc breaks the run off";
     internal const string Starting = "starting";
@@ -33,6 +33,26 @@ internal static class ScreenPlanWords
 
     internal const string ThroughOnly = "plans are made for through-hole joints only";
     internal const string UsualLimits = "limits that the request leaves open are those of profiles/limits/planning.toml";
+
+    internal static string RequestTitle(int line, int lines) => string.Create(CultureInfo.InvariantCulture, $"What the plan is for (line {line} of {lines})");
+
+    internal static string Assumed(string note) => $"Taken as given: {note}";
+
+    /// <summary>The word of the screens for an assumption about earlier heat, by its name in the data file: "sound" is what pads are said to be.</summary>
+    internal static string EarlierHeat(string name) => name switch
+    {
+        "sound" => "assembly",
+        "touched" => "reworked",
+        _ => name,
+    };
+
+    /// <summary>The name in the data file by the word of the screens.</summary>
+    internal static string EarlierHeatName(string word) => word switch
+    {
+        "assembly" => "sound",
+        "reworked" => "touched",
+        _ => word,
+    };
 
     internal static string AllAlloys(int count) => string.Create(CultureInfo.InvariantCulture, $"all {count} dilution alloys of the alloys folder are at hand");
 
@@ -101,13 +121,18 @@ internal static class ScreenPlanWords
         return tools.Count > 0 ? string.Join(", ", tools) : "no heat";
     }
 
+    /// <summary>As <see cref="Tools"/>, without the name of the preheater.</summary>
+    internal static string Settings(TouchLine touch) => touch.Preheater is null
+        ? Tools(touch)
+        : string.Create(CultureInfo.InvariantCulture, $"{Tools(touch with { Preheater = null })}, board {touch.Board.DegreesCelsius:0} °C");
+
     internal static string Times(PlanLine line) => string.Create(
         CultureInfo.InvariantCulture,
         $"dwell {line.First.Dwell.Seconds:0.0} s, stop at {line.First.Stop.Seconds:0.0} s, {line.Passes} pass{(line.Passes == 1 ? string.Empty : "es")}");
 
     internal static string Cost(PlanLine line) => string.Create(
         CultureInfo.InvariantCulture,
-        $"budget {line.BudgetShare.Central * 100:0.#} % ({line.BudgetShare.Low * 100:0.#} to {line.BudgetShare.High * 100:0.#})");
+        $"budget {line.BudgetShare.Central * 100:0} % ({line.BudgetShare.Low * 100:0} to {line.BudgetShare.High * 100:0})");
 
     internal static IEnumerable<string> Reading(PlanLine line)
     {
@@ -119,6 +144,7 @@ internal static class ScreenPlanWords
             yield return sentence;
         }
 
+        yield return $"First pass: {Tools(line.First)}.";
         yield return $"Stop: {line.First.StopReason}.";
         yield return string.Create(CultureInfo.InvariantCulture, $"Pad at most {line.First.PadPeak.DegreesCelsius:0} °C at the dwell.");
         yield return string.Create(
@@ -142,7 +168,7 @@ internal static class ScreenPlanWords
 
         foreach (InfluenceLine input in spread.Influences.Take(3))
         {
-            yield return string.Create(CultureInfo.InvariantCulture, $"Matters: {input.Input}, {input.Share * 100:0} % of the spread. {input.HowToLearn}.");
+            yield return string.Create(CultureInfo.InvariantCulture, $"Matters: {input.Input}, {input.Share * 100:0} % of the spread; {input.HowToLearn}.");
         }
 
         string Time(UnitsNet.Duration? time) => time is { } known

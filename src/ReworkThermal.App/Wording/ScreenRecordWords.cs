@@ -26,7 +26,7 @@ internal static class ScreenRecordWords
     internal static string Written(IReadOnlyList<string> paths) =>
         $"Written: {paths[0]}{string.Concat(paths.Skip(1).Select(p => $" and {Path.GetFileName(p)}"))}";
 
-    internal static string There(IReadOnlyList<string> paths) => $"There already: {paths[0]}{string.Concat(paths.Skip(1).Select(p => $" and {Path.GetFileName(p)}"))}. Replace?";
+    internal static string There(IReadOnlyList<string> paths) => $"Replace? There already: {paths[0]}{string.Concat(paths.Skip(1).Select(p => $" and {Path.GetFileName(p)}"))}";
 
     internal static string Exported(string path) => $"The record is in {path}.";
 

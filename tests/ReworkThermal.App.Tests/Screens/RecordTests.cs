@@ -75,9 +75,9 @@ public sealed class RecordTests
         screen.Engines.RecordAnswers.Enqueue(new RecordAnswer.Exists(["/bench/record.html"]));
         screen.Engines.RecordAnswers.Enqueue(new RecordAnswer.Exists(["/bench/record.html"]));
         screen.Engines.RecordAnswers.Enqueue(new RecordAnswer.Written(["/bench/record.html", "/bench/record.md"]));
-        screen.WithJob().Keys(Key.D5, Key.W).Until("There already: /bench/record.html. Replace?").Keys(Key.N);
+        screen.WithJob().Keys(Key.D5, Key.W).Until("Replace? There already: /bench/record.html").Keys(Key.N);
         Assert.Contains("Nothing was written", screen.Screen, StringComparison.Ordinal);
-        screen.Keys(Key.W).Until("Replace?").Keys(Key.Y).Until("Written: /bench/record.html and record.md");
+        screen.Keys(Key.W).Until("Replace? There").Keys(Key.Y).Until("Written: /bench/record.html and record.md");
         screen.Keys(Key.W).Until("nothing was invented for this");
     }
 

@@ -39,6 +39,21 @@ public sealed class SlowEngineTests
     }
 
     [Fact]
+    public void Keys_behind_a_text_that_waits_for_a_slow_store_are_taken_when_it_has_answered()
+    {
+        using GatedStore store = new();
+        using ScreenHarness screen = new(store: store);
+        screen.WithJob();
+        store.Gate.Reset();
+        screen.Keys(Key.N).Type("first").Keys(Key.Enter, Key.N).Type("second").Keys(Key.Enter, Key.D3);
+        Assert.Contains("saving ...", screen.Screen, StringComparison.Ordinal);
+        Assert.NotEqual(Place.Plan, screen.State.Place);
+        store.Gate.Set();
+        screen.Until(() => screen.State.Place == Place.Plan);
+        Assert.Equal(["first", "second"], screen.Stored.Notes.Select(n => n.What.Text));
+    }
+
+    [Fact]
     public void No_engine_runs_on_the_thread_of_the_screens()
     {
         using ScreenHarness screen = new();

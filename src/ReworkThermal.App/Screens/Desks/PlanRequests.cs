@@ -43,7 +43,7 @@ internal sealed class PlanRequests(JobWorkshop workshop)
             Side = Side(form),
             BaseSolder = own!,
             Refill = refill!,
-            Prior = _shelf.Limits.PriorOrNull(form[PlanField.EarlierHeat]) ?? _shelf.Limits.Priors[0],
+            Prior = _shelf.Limits.PriorOrNull(ScreenPlanWords.EarlierHeatName(form[PlanField.EarlierHeat])) ?? _shelf.Limits.Priors[0],
             Bench = Bench(form),
             Limits = Limits(form),
             Scatter = _shelf.Scatter,

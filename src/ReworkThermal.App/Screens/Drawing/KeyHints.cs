@@ -13,6 +13,7 @@ internal static class KeyHints
         Place.Mix => ScreenMixWords.Keys,
         Place.Plan when state.Plan.Running is not null => ScreenPlanWords.RunningKeys,
         Place.Plan when state.Plan is { ShowsAnswer: true, Report: not null, Sampling: not null } => ScreenPlanWords.SamplingKeys,
+        Place.Plan when state.Plan is { ShowsAnswer: true, Report.Plans.Count: 0 } => ScreenPlanWords.NoPlanKeys,
         Place.Plan when state.Plan is { ShowsAnswer: true, Report: not null } => ScreenPlanWords.AnswerKeys,
         Place.Plan => state.Plan.Report is null ? ScreenPlanWords.RequestKeys : ScreenPlanWords.RequestKeysWithAnswer,
         Place.Clock when state.Clock.Stage is TouchStage.Running => ScreenClockWords.RunningKeys,

@@ -43,7 +43,7 @@ internal static class RecordedUpdate
             next = next with { Entry = null, Notice = Notice.Said(ScreenWords.Kept) };
         }
 
-        next = entry.What is JobEvent.BriefRevised ? ShelfUpdate.FromJob(next) : next;
+        next = entry.What is JobEvent.BriefRevised or JobEvent.PriorHeatStated ? ShelfUpdate.FromJob(next) : next;
         Step step = new(ClockUpdate.Kept(next, entry, purpose));
         bool changesHeat = entry.What is not (JobEvent.NoteTaken or JobEvent.CautionsShown or JobEvent.CheckDone or JobEvent.TouchStarted or JobEvent.MeasurementTaken);
         step = changesHeat ? step.Do(new Errand.ReckonBudgets(job)) : step;
