@@ -51,7 +51,7 @@ echo "idle: $(($(ticks "$process") - before)) ticks of 10 ms in 10 s = $(awk -v 
 
 demo_job
 press 3 r
-see "Plans, best first" 60
+see "in time" 120
 press k 4 Space
 see "coldest solder" 20
 sleep 3
