@@ -27,9 +27,9 @@ times=()
 for run in 1 2 3 4 5 6 7 8 9; do
     mux respawn-pane -k -t bench 'sleep 600'
     sleep 0.7
-    rm -f "$folder"/jobs.db*
+    rm -rf "$folder/data"
     begin=$(now_ms)
-    mux respawn-pane -k -t bench "exec '$program' --store '$folder/jobs.db' --calibrations '$folder/calibrations'"
+    mux respawn-pane -k -t bench "exec env XDG_DATA_HOME='$folder/data' '$program'"
     tries=500
     until screen | grep -qF '[1 Job]' || [ "$tries" -eq 0 ]; do tries=$((tries - 1)); done
     times+=($(($(now_ms) - begin)))

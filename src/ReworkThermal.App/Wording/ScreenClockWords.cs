@@ -117,7 +117,7 @@ internal static class ScreenClockWords
     };
 
     internal static string TraceTitle(double? warmStart) => warmStart is double celsius
-        ? string.Create(CultureInfo.InvariantCulture, $"{PadTrace}   start {celsius:0} °C, still warm")
+        ? string.Create(CultureInfo.InvariantCulture, $"p pad  j coldest solder  begins at {celsius:0} °C")
         : PadTrace;
 
     internal static string NotLogged(TimeSpan length, string reason) => string.Create(

@@ -64,6 +64,7 @@ internal static class ScreenHelpWords
             ("F", "it flows now; after the touch Y or N. Both teach later plans how this board takes heat"),
             ("up down U S", "pad; what the touch is for; whether solder goes in"),
             ("I A B", "iron, hot air, board heat; empty when not used"),
+            ("begins at", "the pad is still warm from the touches before; the trace takes that heat along"),
             ("bell", "once at the dwell, three times at the stop of the kept plan"),
         ],
         Place.Record =>

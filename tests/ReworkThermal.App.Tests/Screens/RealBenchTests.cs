@@ -54,7 +54,7 @@ public sealed class RealBenchTests
         double same = screen.State.Clock.Forecast!.WarmStartC!.Value;
         Assert.InRange(same, 24, end);
         Assert.False(screen.State.Clock.Forecast.Fresh);
-        Assert.Contains("still warm", screen.Screen, StringComparison.Ordinal);
+        Assert.Contains("begins at", screen.Screen, StringComparison.Ordinal);
         screen.Wait(3).Keys(Key.Space).Settle().Until("TOOL OFF").Until(() => screen.State.Clock.CoolDown is not null);
 
         // The pad beside it starts on a warm board too, but on less heat than the pad that was under the tip.

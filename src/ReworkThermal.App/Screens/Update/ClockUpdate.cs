@@ -152,7 +152,7 @@ internal static class ClockUpdate
                     released.Touch,
                     released.Length,
                     new Moment(released.Touch.Since.Steady + released.Length, released.Touch.Since.Wall + released.Length),
-                    AsksFlow: released.Touch.FlowedAt is null && released.Touch.Start.Purpose != TouchPurpose.Preheat)),
+                    AsksFlow: released.Note is null && released.Touch.FlowedAt is null && released.Touch.Start.Purpose != TouchPurpose.Preheat)),
             _ => state,
         };
     }
