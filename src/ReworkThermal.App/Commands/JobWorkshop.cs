@@ -164,8 +164,8 @@ internal sealed class JobWorkshop
     internal IReadOnlyList<string> SourcesFor(IEnumerable<MassFractions> solders) =>
     [
         .. Citations.Of(
-            Directory.EnumerateFiles(Path.Combine(_root.Profiles, "limits"), "*.toml").Order(StringComparer.Ordinal),
-            Bibliography.Load(Path.Combine(_root.Profiles, "sources.toml")))
+            _root.Files("profiles/limits"),
+            _root.SourcesOf("profiles"))
             .Concat(solders.Distinct().SelectMany(Melting.SourcesFor))
             .Distinct(StringComparer.Ordinal),
     ];

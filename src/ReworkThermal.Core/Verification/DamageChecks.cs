@@ -103,5 +103,5 @@ internal sealed class DamageChecks(DamageLimits limits)
     private DamageModel Model(ReferenceRow row, double wallUm) => new(LaminateOf(row), limits.Parameters, Pad(wallUm));
 
     private LaminateLimits LaminateOf(ReferenceRow row) =>
-        limits.LaminateOrNull(row["class"]) ?? throw new InvalidDataException($"{row.Table}: there is no class of laminate '{row["class"]}'");
+        limits.LaminateOrNull(row["class"]) ?? throw new FormatException($"{row.Table}: there is no class of laminate '{row["class"]}'");
 }

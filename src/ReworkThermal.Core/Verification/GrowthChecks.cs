@@ -15,7 +15,7 @@ internal sealed class GrowthChecks(CopperChecks copper, IntermetallicGrowth grow
         {
             "intermetallic" => ($"intermetallic layer on copper after {Duration.FromSeconds(row.Number("seconds")).Days:0} days at {celsius:0} °C", Thickness(row)),
             "tin-rate" => ($"copper lost to still liquid tin at {celsius:0} °C", copper.TinRate(celsius)),
-            string other => throw new InvalidDataException($"{row.Table}: unknown kind '{other}'"),
+            string other => throw new FormatException($"{row.Table}: unknown kind '{other}'"),
         };
         double room = row.Number("room");
         return new ComparedValue(

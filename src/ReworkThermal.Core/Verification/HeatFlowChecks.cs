@@ -18,7 +18,7 @@ internal static class HeatFlowChecks
         double[] computed = pose();
         return computed.Length == rows.Count
             ? [.. rows.Zip(computed, Compare)]
-            : throw new InvalidDataException($"{rows[0].Table}: case {rows[0]["case"]} has {rows.Count} rows, but its problem gives {computed.Length} figures");
+            : throw new FormatException($"{rows[0].Table}: case {rows[0]["case"]} has {rows.Count} rows, but its problem gives {computed.Length} figures");
     }
 
     private static ComparedValue Compare(ReferenceRow row, double computed)

@@ -25,7 +25,7 @@ public sealed class ReferenceRow(string table, int line, IReadOnlyDictionary<str
 
     /// <summary>Source of the row, from its columns <c>source</c> and <c>mark</c>.</summary>
     /// <returns>The source and how it was met.</returns>
-    /// <exception cref="InvalidDataException">The mark is unknown.</exception>
+    /// <exception cref="FormatException">The mark is unknown.</exception>
     public Provenance Origin() => new(this["source"], _marks.TryGetValue(this["mark"], out EvidenceMark mark) ? mark : throw Fault("mark"));
 
     /// <summary>Text of a column.</summary>
@@ -37,13 +37,13 @@ public sealed class ReferenceRow(string table, int line, IReadOnlyDictionary<str
     /// <summary>Number in a column.</summary>
     /// <param name="column">Name of the column.</param>
     /// <returns>The number, in the unit that the column's name states.</returns>
-    /// <exception cref="InvalidDataException">There is no number.</exception>
+    /// <exception cref="FormatException">There is no number.</exception>
     public double Number(string column) => NumberOrNull(column) ?? throw Fault(column);
 
     /// <summary>Number in a column that may be empty.</summary>
     /// <param name="column">Name of the column.</param>
     /// <returns>The number, or null when the cell is empty.</returns>
-    /// <exception cref="InvalidDataException">There is something else than a number.</exception>
+    /// <exception cref="FormatException">There is something else than a number.</exception>
     public double? NumberOrNull(string column)
     {
         string text = this[column];
@@ -52,6 +52,6 @@ public sealed class ReferenceRow(string table, int line, IReadOnlyDictionary<str
             : throw Fault(column);
     }
 
-    private InvalidDataException Fault(string column) =>
+    private FormatException Fault(string column) =>
         new(string.Create(CultureInfo.InvariantCulture, $"{table}, line {line}: column '{column}' cannot be read"));
 }

@@ -21,7 +21,7 @@ public static class VerificationRun
     /// <param name="cancellation">Breaks the run off.</param>
     /// <returns>All comparisons, in the order of the tables.</returns>
     /// <exception cref="OperationCanceledException">The run was broken off.</exception>
-    /// <exception cref="InvalidDataException">A shipped table does not fit the program.</exception>
+    /// <exception cref="FormatException">A shipped table does not fit the program.</exception>
     public static IReadOnlyList<ComparedValue> Run(
         ReferenceTables tables,
         ThermodynamicDatabase database,

@@ -15,7 +15,7 @@ public static class ReferenceLibrary
 
     /// <summary>Reads all tables that the checks use.</summary>
     /// <returns>The tables.</returns>
-    /// <exception cref="InvalidDataException">A shipped table is not in order, which is a fault of the program.</exception>
+    /// <exception cref="FormatException">A shipped table is not in order, which is a fault of the program.</exception>
     public static ReferenceTables Load() => new(
         Rows("melting.csv"),
         Rows("melting-mixes.csv"),
@@ -32,17 +32,17 @@ public static class ReferenceLibrary
     /// <summary>Reads one table.</summary>
     /// <param name="table">Its file name.</param>
     /// <returns>Its rows, with their lines in the file.</returns>
-    /// <exception cref="InvalidDataException">There is no such table, or it is not in order.</exception>
+    /// <exception cref="FormatException">There is no such table, or it is not in order.</exception>
     public static IReadOnlyList<ReferenceRow> Rows(string table)
     {
         using Stream stream = Assembly.GetExecutingAssembly().GetManifestResourceStream(Prefix + table)
-            ?? throw new InvalidDataException($"there is no reference table '{table}'");
+            ?? throw new FormatException($"there is no reference table '{table}'");
         using StreamReader reader = new(stream, Encoding.UTF8);
         List<(int Line, List<string> Cells)> lines = CsvCells.Split(Blanked(reader.ReadToEnd()));
         List<string> header = lines[0].Cells;
         return [.. lines.Skip(1).Select(l => l.Cells.Count == header.Count
             ? new ReferenceRow(table, l.Line, header.Zip(l.Cells).ToDictionary(p => p.First, p => p.Second, StringComparer.Ordinal))
-            : throw new InvalidDataException(string.Create(CultureInfo.InvariantCulture, $"{table}, line {l.Line}: {l.Cells.Count} cells, not {header.Count}")))];
+            : throw new FormatException(string.Create(CultureInfo.InvariantCulture, $"{table}, line {l.Line}: {l.Cells.Count} cells, not {header.Count}")))];
     }
 
     // Explanations become empty lines, so that the numbers of the other lines stay true.
