@@ -70,6 +70,9 @@ internal sealed class JobWorkshop
     /// <summary>Models and tools.</summary>
     internal JobBench Bench { get; }
 
+    /// <summary>Which data files are the user's own, one sentence each.</summary>
+    internal IReadOnlyList<string> OwnData => [.. OwnDataWords.ForRecord(_root.UsedOwnFiles)];
+
     /// <summary>The joints of a job and the solder that arrived in them.</summary>
     /// <param name="brief">What the job is about.</param>
     /// <returns>Where the pads are, or why that is not known.</returns>

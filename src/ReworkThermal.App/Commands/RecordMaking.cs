@@ -36,7 +36,7 @@ internal static class RecordMaking
                 ((JobSite.Unknown)workshop.SiteOf(state.Brief)).Reason,
                 RecordReporting.Alloys(state, state.Brief.BaseSolder, workshop.Melting.Alloys.Find),
                 null,
-                [.. OwnDataWords.ForRecord(shell.Data.UsedOwnFiles)],
+                [.. OwnDataWords.ForRecord(data.UsedOwnFiles)],
                 [],
                 version,
                 fingerprint);
@@ -51,7 +51,7 @@ internal static class RecordMaking
             null,
             RecordReporting.Alloys(state, state.Brief.BaseSolder ?? JobWorkshop.UsualSolder, workshop.Melting.Alloys.Find),
             most is null ? null : RecordReporting.Final(most, workshop.Bench, sources),
-            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n))), .. OwnDataWords.ForRecord(shell.Data.UsedOwnFiles)],
+            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n))), .. OwnDataWords.ForRecord(data.UsedOwnFiles)],
             sources,
             version,
             fingerprint);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
@@ -149,6 +148,11 @@ internal static class TomlTree
 
     private static int LineOf(SyntaxNode node) => node.Span.Start.Line + 1;
 
-    private static string OneLine(string message) =>
-        string.Create(CultureInfo.InvariantCulture, $"{message.ReplaceLineEndings(" ").Trim()}");
+    // The parser may quote all of the text that follows a fault; its beginning shows where it is.
+    private static string OneLine(string message)
+    {
+        const int longest = 160;
+        string line = message.ReplaceLineEndings(" ").Trim();
+        return line.Length <= longest ? line : string.Concat(line.AsSpan(0, longest), " ...");
+    }
 }

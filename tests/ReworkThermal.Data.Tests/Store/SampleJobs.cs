@@ -68,8 +68,6 @@ internal static class SampleJobs
         new JobEvent.TouchStarted(new TouchStart(TouchPurpose.Wick, [new ToolSetting.Bath("b", Temperature.FromDegreesCelsius(265))], [Pad1])),
         new JobEvent.TouchDropped(14, "tip was cold"),
         new JobEvent.MeasurementTaken(new TimedMeasurement.Flow(Pad1, Tools, null, Duration.FromSeconds(4.2))),
-        new JobEvent.MeasurementTaken(new TimedMeasurement.FlowedWithin(Pad1, Tools, null, Duration.FromSeconds(5.5))),
-        new JobEvent.MeasurementTaken(new TimedMeasurement.NotFlowed(Pad1, Tools, Temperature.FromDegreesCelsius(110), Duration.FromSeconds(8))),
         new JobEvent.MeasurementTaken(new TimedMeasurement.Reading(
             Pad1, Tools, Temperature.FromDegreesCelsius(24), "far pad", Duration.FromSeconds(10), Temperature.FromDegreesCelsius(201.5))),
         new JobEvent.MeasurementTaken(new TimedMeasurement.Trace(
@@ -83,6 +81,8 @@ internal static class SampleJobs
         new JobEvent.EntryVoided(20, "probe slipped"),
         new JobEvent.JobClosed(null),
         new JobEvent.JobReopened("one more pin"),
+        new JobEvent.MeasurementTaken(new TimedMeasurement.FlowedWithin(Pad1, Tools, null, Duration.FromSeconds(5.5))),
+        new JobEvent.MeasurementTaken(new TimedMeasurement.NotFlowed(Pad1, Tools, Temperature.FromDegreesCelsius(110), Duration.FromSeconds(8))),
         new JobEvent.JobClosed("done"),
     ];
 

@@ -44,8 +44,11 @@ internal sealed class PlanDesk(JobWorkshop workshop, CalibrationFolder calibrati
         return Answer(request, outcome);
     }
 
-    private static PlanAnswer.Answered Answer(PlanRequest request, PlanOutcome outcome) =>
-        new(PlanReporting.Of(request, outcome, []), request.Calibration?.Observations ?? 0);
+    private PlanAnswer.Answered Answer(PlanRequest request, PlanOutcome outcome)
+    {
+        PlanReport report = PlanReporting.Of(request, outcome, []);
+        return new PlanAnswer.Answered(report with { Notes = [.. workshop.OwnData, .. report.Notes] }, request.Calibration?.Observations ?? 0);
+    }
 
     /// <summary>Hands progress on from whatever thread reports it.</summary>
     private sealed class Told(Action<PlanProgress> tell) : IProgress<PlanProgress>
