@@ -18,6 +18,20 @@ internal static class InventedPlans
         ["invented assumption"],
         []);
 
+    /// <summary>The same with a spread.</summary>
+    internal static PlanReport Sampled { get; } = Report with
+    {
+        Plans =
+        [
+            .. Report.Plans.Select(p => p with
+            {
+                TimeToFlowSpread = new TimeSpread(
+                    Duration.FromSeconds(2.1), Duration.FromSeconds(3.2), null, Duration.FromSeconds(9), 200, 150, 3,
+                    [new InfluenceLine("invented input", 0.6, "invented advice", "invented source")], 0.9),
+            }),
+        ],
+    };
+
     private static PlanLine Line(string kind, string? alloy, double ironC)
     {
         TouchLine touch = new(
