@@ -161,9 +161,10 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     private ConfirmedTouch? Touch(EnthalpyCurve curve, double flowC, ToolSetting setting, CancellationToken cancellation)
     {
         Duration longest = work.LongestWith(setting);
-        if (simulator.Run(curve, flowC, setting, longest, longest, cancellation) is not { } full
+        if (simulator.Run(curve, flowC, setting, longest, longest, RunPurpose.Plan, cancellation) is not { } full
             || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, longest, laminatePerTouch) is not { } touch
-            || simulator.Run(curve, flowC, setting, touch.Dwell, touch.Dwell + _cooling, cancellation) is not { } cooled)
+            || simulator.Run(curve, flowC, setting, touch.Dwell, touch.Dwell + _cooling, RunPurpose.Plan, cancellation) is not { } cooled
+            || cooled.FirstPartAtItsLimit() is not null)
         {
             return null;
         }
@@ -210,6 +211,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.LongestWith(tighter.Setting).Seconds:0.0} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"pad temperature, {which}: {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C is reached {left:0.0} s after the dwell"),
             StopReason.HeatBudget => string.Create(CultureInfo.InvariantCulture, $"heat budget, {which}: its part is spent {left:0.0} s after the dwell"),
+            StopReason.Neighbour => string.Create(CultureInfo.InvariantCulture, $"{tighter.StopPart!.Name} near the joint, {which}: a touch {left:0.0} s longer would bring it to its limit of {tighter.StopPart.MostTemperature!.Central.DegreesCelsius:0} °C"),
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
     }

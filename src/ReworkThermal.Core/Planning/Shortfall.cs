@@ -59,11 +59,12 @@ internal static class Shortfall
         string board = best.Station.Setting.Preheat is null
             ? "without preheat"
             : string.Create(CultureInfo.InvariantCulture, $"with the board at {best.Station.Bare.BoardStartC:0} °C");
-        string limit = best.Reason switch
+        string limit = best.End.Reason switch
         {
             StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"the longest touch is {work.LongestWith(best.Station.Setting).Seconds:0.#} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"then the pad nears its limit of {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C"),
             StopReason.HeatBudget => "then the heat budget is spent",
+            StopReason.Neighbour => string.Create(CultureInfo.InvariantCulture, $"then {best.End.Part!.Name} nears its limit of {best.End.Part.MostTemperature!.Central.DegreesCelsius:0} °C"),
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
         string reach = string.Create(
@@ -78,10 +79,10 @@ internal static class Shortfall
     /// <summary>How hot the coldest solder gets at a station while there is still time to work it.</summary>
     private static Reach ReachOf(Workload work, Station station)
     {
-        (double stop, StopReason reason) = TouchJudge.Stop(station.Bare, work.Limits, work.LongestWith(station.Setting), double.PositiveInfinity);
-        double seconds = Math.Max(0, stop - work.Limits.WorkingTime.Value.Seconds);
-        return new Reach(station, station.Bare.ColdestAt(seconds), seconds, reason);
+        TouchEnd end = TouchJudge.Stop(station.Bare, work.Limits, work.LongestWith(station.Setting), double.PositiveInfinity);
+        double seconds = Math.Max(0, end.Seconds - work.Limits.WorkingTime.Value.Seconds);
+        return new Reach(station, station.Bare.ColdestAt(seconds), seconds, end);
     }
 
-    private sealed record Reach(Station Station, double Celsius, double Seconds, StopReason Reason);
+    private sealed record Reach(Station Station, double Celsius, double Seconds, TouchEnd End);
 }

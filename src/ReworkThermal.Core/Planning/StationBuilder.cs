@@ -46,7 +46,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     internal Station? Run(ToolSetting setting, EnthalpyCurve bare, EnthalpyCurve refill, double refillFlowC, CancellationToken cancellation)
     {
         Duration longest = work.LongestWith(setting);
-        if (simulator.Run(bare, refillFlowC, setting, longest, longest, cancellation) is not { } course)
+        if (simulator.Run(bare, refillFlowC, setting, longest, longest, RunPurpose.Screening, cancellation) is not { } course)
         {
             return null;
         }
@@ -54,7 +54,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         // Without heat of melting it is never slower: if that does not flow, the real refit does not either.
         double needed = work.NeededC(refillFlowC);
         if (course.SecondsUntilColdest(needed) is not { } bareS
-            || simulator.Run(refill, refillFlowC, setting, longest, longest, cancellation) is not { } real)
+            || simulator.Run(refill, refillFlowC, setting, longest, longest, RunPurpose.Screening, cancellation) is not { } real)
         {
             return new Station(setting, course, null, null);
         }

@@ -75,7 +75,7 @@ public static class PlanReporting
         touch.TimeToFlow,
         touch.Dwell,
         touch.Stop,
-        StopOf(touch.StopReason),
+        StopOf(touch),
         touch.PadPeak);
 
     /// <summary>Name of a kind of plan.</summary>
@@ -92,11 +92,12 @@ public static class PlanReporting
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
-    private static string StopOf(StopReason reason) => reason switch
+    private static string StopOf(TouchPlan touch) => touch.StopReason switch
     {
         StopReason.LongestTouch => "the longest touch allowed",
         StopReason.PadTemperature => "the limit between pad and laminate",
         StopReason.HeatBudget => "the heat budget",
-        _ => throw new ArgumentOutOfRangeException(nameof(reason)),
+        StopReason.Neighbour => $"the limit of {touch.StopPart!.Name}",
+        _ => throw new ArgumentOutOfRangeException(nameof(touch)),
     };
 }
