@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Reports;
 using UnitsNet;
 
@@ -47,11 +48,14 @@ internal static class SampleReports
                 3,
                 new FinalJointLine(Solder, Temperature.FromDegreesCelsius(215), Temperature.FromDegreesCelsius(138), 0, 0.0008, true),
                 new Spread(0.1, 0.2, 0.4),
+                new Spread(0.2, 0.3, 0.5),
+                new Spread(0.3, 0.5, 0.9),
                 new Spread(0.01, 0.02, 0.09),
                 [new GaugeLine("laminate", new Spread(0, 0.01, 0.02), new Spread(0.01, 0.03, 0.11), "form only", "An invented reason.")],
                 "an invented gauge governs",
                 "an invented limit",
                 null,
+                [new NeighbourStrain("C1", NeighbourStrainKind.Rate, 5, 2, 4, "K/s")],
                 ["An invented caution."]),
         ],
         null,

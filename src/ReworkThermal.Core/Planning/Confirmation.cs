@@ -116,12 +116,12 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         }
 
         Spread laminate = work.Damage.Kinetics.Share(spent);
-        if (laminate.Central > work.Limits.MostBudgetShare.Value.DecimalFractions)
+        if (laminate.Central > work.LaminateAllowed)
         {
             return null;
         }
 
-        PadDamage before = work.Damage.Begin(work.Request.Prior);
+        PadDamage before = work.PadBefore;
         List<PadExposure> exposures = [.. Exposures(mix, first, refit, final.Passes)];
         PadDamage after = work.Damage.After(before, exposures);
         return new Plan
@@ -141,7 +141,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             LaminateShare = laminate,
             Exposures = exposures,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
-            Warnings = [.. PlanWarnings.Of(work, mix), .. PlanWarnings.OfNeighbours(first.Neighbours, refit.Neighbours)],
+            Neighbours = NeighbourStrain.Of(work.Request.Site.Neighbours, first.Neighbours, refit.Neighbours),
+            Warnings = PlanWarnings.Of(work, mix),
         };
     }
 
@@ -170,7 +171,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         }
 
         LaminateSums spent = work.Damage.Kinetics.Spent(cooled.Pad);
-        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad, [.. cooled.Run.Neighbours.SelectMany(n => n.Warnings)]);
+        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad, cooled.Run.Neighbours);
     }
 
     private IEnumerable<PadExposure> Exposures(MixOption mix, ConfirmedTouch first, ConfirmedTouch refit, int passes)
@@ -216,5 +217,5 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         };
     }
 
-    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad, IReadOnlyList<string> Neighbours);
+    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad, IReadOnlyList<NeighbourReport> Neighbours);
 }

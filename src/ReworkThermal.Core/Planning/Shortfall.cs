@@ -42,6 +42,25 @@ internal static class Shortfall
         }
     }
 
+    /// <summary>Why no plan works with hot air, when there is a nozzle at hand.</summary>
+    internal static IEnumerable<RuledOut> OfAir(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, IReadOnlyList<Plan> plans)
+    {
+        if (work.Request.Bench.Air.Count == 0 || plans.Any(p => p.First.Setting.Air is not null))
+        {
+            yield break;
+        }
+
+        List<Station> air = [.. stations.Where(s => s.Setting.Air is not null)];
+        MixOption lowest = mixes.Diluted.Prepend(mixes.AsIs).MinBy(m => m.FlowC)!;
+        yield return new RuledOut("hot air", air switch
+        {
+            [] => "it is tried with heat from below only, and there is none",
+            _ when air.Exists(s => TouchJudge.Judge(s.Bare, s.Setting, work.NeededC(lowest.FlowC), work.Limits, work.LongestWith(s.Setting), double.PositiveInfinity) is not null)
+                => "would do for some mixes, but no plan with it is better than one with an iron",
+            _ => Sentence(work, air, lowest.Name, work.NeededC(lowest.FlowC)),
+        });
+    }
+
     /// <summary>Alloys that no amount of which can be cleaned out in the passes allowed.</summary>
     internal static IEnumerable<RuledOut> OfCleaning(Workload work, MixOptions mixes, PassCounts counts) => mixes.Diluted
         .GroupBy(m => m.Name)

@@ -20,7 +20,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     private const double LargestPart = 0.5;
 
     /// <summary>Share of the laminate's time to delamination that one touch may use.</summary>
-    internal double LaminatePerTouch => work.Limits.MostBudgetShare.Value.DecimalFractions * LargestPart;
+    internal double LaminatePerTouch => work.LaminateAllowed * LargestPart;
 
     /// <summary>All stations, in a fixed order; runs in parallel.</summary>
     /// <param name="own">How the joint's own solder melts.</param>

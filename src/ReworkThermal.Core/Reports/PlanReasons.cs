@@ -110,7 +110,12 @@ public static class PlanReasons
                 "limits/damage.toml; " + (gauge.Support == SupportLevel.Judgement ? "assumption (judgement)" : "form or figure from the literature"));
         }
 
-        yield return new WhyLine(Step, $"earlier heat: {request.Prior.Description}", "stated in the request by name", RestsOn($"limits/prior-heat.toml {request.Prior.Name}", request.Prior.Provenance));
+        PriorHeat prior = request.Pad?.Prior ?? request.Prior;
+        yield return new WhyLine(Step, $"earlier heat: {prior.Description}", request.Pad is null ? "stated in the request by name" : "stated in the job by name", RestsOn($"limits/prior-heat.toml {prior.Name}", prior.Provenance));
+        if (request.Pad is { } pad)
+        {
+            yield return new WhyLine(Step, Text($"pad {pad.Ledger.Pad}: {pad.Steps.Count} logged touches, {pad.NotCounted} of them not counted"), "each with its own temperatures, logged or simulated", "the job store");
+        }
     }
 
     private static IEnumerable<WhyLine> Limits(PlanRequest request)

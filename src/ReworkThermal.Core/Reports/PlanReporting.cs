@@ -46,11 +46,14 @@ public static class PlanReporting
         plan.Passes,
         FinalJointReporting.Line(plan.Final),
         plan.BudgetUsed,
+        plan.Before.Share,
+        plan.After.Share,
         plan.LaminateShare,
         [.. plan.After.Gauges.Select(g => new GaugeLine(DamageWords.NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, DamageWords.NameOf(g.Support), g.Reason))],
         plan.After.Reason,
         plan.BindingLimit,
         plan.Sampling is { } spread ? SpreadOf(spread) : null,
+        plan.Neighbours,
         plan.Warnings);
 
     private static TimeSpread SpreadOf(FlowSpread spread) => new(
@@ -94,10 +97,10 @@ public static class PlanReporting
 
     private static string StopOf(TouchPlan touch) => touch.StopReason switch
     {
-        StopReason.LongestTouch => "the longest touch allowed",
-        StopReason.PadTemperature => "the limit between pad and laminate",
-        StopReason.HeatBudget => "the heat budget",
-        StopReason.Neighbour => $"the limit of {touch.StopPart!.Name}",
+        StopReason.LongestTouch => "longest touch",
+        StopReason.PadTemperature => "pad limit",
+        StopReason.HeatBudget => "heat budget",
+        StopReason.Neighbour => $"limit of {touch.StopPart!.Name}",
         _ => throw new ArgumentOutOfRangeException(nameof(touch)),
     };
 }
