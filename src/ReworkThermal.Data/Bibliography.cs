@@ -32,6 +32,21 @@ public sealed class Bibliography
         return new Bibliography(citations);
     }
 
+    /// <summary>This bibliography with the entries of another; where both have a key, the other's counts.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>Both together.</returns>
+    public Bibliography With(Bibliography other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        Dictionary<string, string> both = new(_citations, StringComparer.Ordinal);
+        foreach ((string key, string citation) in other._citations)
+        {
+            both[key] = citation;
+        }
+
+        return new Bibliography(both);
+    }
+
     /// <summary>Full citation of a source as a data file names it.</summary>
     /// <param name="source">A key, or one of the phrases for "no source".</param>
     /// <returns>The citation, or null when the key is unknown.</returns>

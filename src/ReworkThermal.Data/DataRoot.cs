@@ -1,15 +1,115 @@
+using System.Collections.Concurrent;
+
 namespace ReworkThermal.Data;
 
-/// <summary>Where the folders <c>alloys</c> and <c>profiles</c> are.</summary>
-/// <param name="Folder">Folder that holds both.</param>
-public sealed record DataRoot(string Folder)
+/// <summary>
+/// Where the data files are: those that came with the program, and those of the user's own folder, which has the same layout. A file of
+/// the own folder stands in for the shipped file of the same folder and name; other files are added. Thermodynamic systems are always the
+/// shipped ones, because they lean on each other.
+/// </summary>
+/// <param name="folder">Folder that holds the shipped <c>alloys</c> and <c>profiles</c>.</param>
+/// <param name="own">The user's folder with the same layout; null for none. It need not exist.</param>
+public sealed class DataRoot(string folder, string? own = null)
 {
+    private const string Sources = "sources.toml";
+
+    private readonly ConcurrentDictionary<string, OwnFile> _used = new(StringComparer.Ordinal);
+
     /// <summary>The data that came with the program, beside its binary, whatever the working directory is.</summary>
     public static DataRoot BesideProgram { get; } = new(AppContext.BaseDirectory);
 
-    /// <summary>Folder of solders, dilution alloys and thermodynamic systems.</summary>
-    public string Alloys => Path.Combine(Folder, "alloys");
+    /// <summary>Folder that holds the shipped <c>alloys</c> and <c>profiles</c>.</summary>
+    public string Folder => folder;
 
-    /// <summary>Folder of laminates, boards, joints, tools and limits.</summary>
-    public string Profiles => Path.Combine(Folder, "profiles");
+    /// <summary>The user's folder; null for none.</summary>
+    public string? Own => own;
+
+    /// <summary>Folder of the shipped solders, dilution alloys and thermodynamic systems.</summary>
+    public string Alloys => Path.Combine(folder, "alloys");
+
+    /// <summary>Folder of the shipped laminates, boards, joints, tools and limits.</summary>
+    public string Profiles => Path.Combine(folder, "profiles");
+
+    /// <summary>Files of the user's own folder that have been handed out so far, in order of name: what an answer may rest on.</summary>
+    public IReadOnlyList<OwnFile> UsedOwnFiles => [.. _used.Values.OrderBy(f => f.Name, StringComparer.Ordinal)];
+
+    /// <summary>The file to read for a name.</summary>
+    /// <param name="name">Name below the root, with '/' between folders, such as <c>alloys/wire.toml</c>.</param>
+    /// <returns>Path of the user's own file if there is one, else of the shipped one, which need not exist.</returns>
+    public string File(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return OwnPathOrNull(name) is { } path ? Used(path, name) : Path.Combine(folder, Local(name));
+    }
+
+    /// <summary>The TOML files of a folder, the user's own among them, in ordinal order of their names.</summary>
+    /// <param name="name">Folder below the root, with '/' between folders, such as <c>profiles/boards</c>.</param>
+    /// <returns>Full paths; empty when neither side has such a folder.</returns>
+    public IReadOnlyList<string> Files(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return [.. NamesIn(folder, name).Union(own is null ? [] : NamesIn(own, name), StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .Select(n => File($"{name}/{n}"))];
+    }
+
+    /// <summary>The TOML files of a folder and of all folders in it.</summary>
+    /// <param name="name">Folder below the root, such as <c>profiles</c>.</param>
+    /// <returns>Names below the root and full paths, in ordinal order of the names.</returns>
+    public IReadOnlyList<(string Name, string Path)> AllFiles(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        return [.. Below(folder, name).Union(own is null ? [] : Below(own, name), StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .Select(n => (n, File(n)))];
+    }
+
+    /// <summary>The bibliography of a data folder: the shipped one, with the entries of the user's own beside it.</summary>
+    /// <param name="name"><c>alloys</c> or <c>profiles</c>.</param>
+    /// <returns>The bibliography.</returns>
+    /// <exception cref="DataFileException">A file is missing or not in order.</exception>
+    public Bibliography SourcesOf(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        Bibliography shipped = Bibliography.Load(Path.Combine(folder, name, Sources));
+        return OwnPathOrNull($"{name}/{Sources}") is { } path ? shipped.With(Bibliography.Load(path)) : shipped;
+    }
+
+    /// <summary>How a file is named in messages: shipped ones below the root, the user's own by their full path.</summary>
+    /// <param name="path">Full path, or a name that is below the root already.</param>
+    /// <returns>The name, with '/' between folders.</returns>
+    public string Shown(string path)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        return (IsOwn(path) || !Path.IsPathRooted(path) ? path : Path.GetRelativePath(folder, path)).Replace('\\', '/');
+    }
+
+    private static string Local(string name) => name.Replace('/', Path.DirectorySeparatorChar);
+
+    private static IEnumerable<string> NamesIn(string root, string name)
+    {
+        string path = Path.Combine(root, Local(name));
+        return Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.toml").Select(f => Path.GetFileName(f)) : [];
+    }
+
+    private static IEnumerable<string> Below(string root, string name)
+    {
+        string path = Path.Combine(root, Local(name));
+        return Directory.Exists(path)
+            ? Directory.EnumerateFiles(path, "*.toml", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(root, f).Replace('\\', '/'))
+            : [];
+    }
+
+    private bool IsOwn(string path) => own is not null && path.StartsWith(own + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+
+    private string? OwnPathOrNull(string name) =>
+        own is not null && !name.StartsWith("alloys/thermodynamics/", StringComparison.Ordinal) && Path.Combine(own, Local(name)) is string path && System.IO.File.Exists(path)
+            ? path
+            : null;
+
+    private string Used(string path, string name)
+    {
+        _ = _used.TryAdd(name, new OwnFile(name, path, System.IO.File.Exists(Path.Combine(folder, Local(name)))));
+        return path;
+    }
 }

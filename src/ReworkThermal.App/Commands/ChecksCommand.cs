@@ -89,5 +89,5 @@ internal static class ChecksCommand
         return new Reply.Answered(new RecordedView([.. recorded.Select(r => r.Entry)], recorded[^1].State, picked.Notes));
     }
 
-    private static CheckLimits Limits(Shell shell) => CheckLimitsFile.Load(Path.Combine(shell.Data.Profiles, "limits", "electrical-checks.toml"));
+    private static CheckLimits Limits(Shell shell) => CheckLimitsFile.Load(shell.Data.File("profiles/limits/electrical-checks.toml"));
 }

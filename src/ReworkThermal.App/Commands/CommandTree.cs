@@ -34,6 +34,7 @@ internal static class CommandTree
         root.Add(ReportCommand.Define(shell, options));
         root.Add(StoreCommand.Define(shell, options));
         root.Add(DataCommand.Define(shell, json));
+        root.Add(VerifyCommand.Define(shell, json));
         return root;
     }
 }

@@ -100,8 +100,9 @@ internal static class Front
         }
     }
 
-    private static void Print(IRenderedReport report, bool asJson, Shell shell)
+    private static void Print(IRenderedReport answer, bool asJson, Shell shell)
     {
+        IRenderedReport report = shell.Data.UsedOwnFiles is { Count: > 0 } own ? new OwnDataMark(answer, own) : answer;
         if (asJson)
         {
             shell.Out.WriteLine(JsonText.Of(report));

@@ -45,10 +45,9 @@ internal static class JobEntryCommands
 
     private static Reply FromPinout(Shell shell, JobAccess access, JobPick.Picked picked, string name)
     {
-        string folder = Path.Combine(shell.Data.Profiles, "pinouts");
-        List<string> known = [.. Directory.EnumerateFiles(folder, "*.toml").Select(f => Path.GetFileNameWithoutExtension(f))];
+        List<string> known = [.. shell.Data.Files("profiles/pinouts").Select(f => Path.GetFileNameWithoutExtension(f))];
         return known.Contains(name, StringComparer.Ordinal)
-            ? Enter(access, picked, [.. PinoutFile.Load(Path.Combine(folder, name + ".toml")).Register.Pins.Select(p => new PinRow(p, null, null))])
+            ? Enter(access, picked, [.. PinoutFile.Load(shell.Data.File($"profiles/pinouts/{name}.toml")).Register.Pins.Select(p => new PinRow(p, null, null))])
             : new Reply.Misused(JobWords.UnknownProfile("pin-out", name, known));
     }
 

@@ -151,8 +151,8 @@ internal sealed class JobWorkshop
     internal IReadOnlyList<string> SourcesFor(IEnumerable<MassFractions> solders) =>
     [
         .. Citations.Of(
-            Directory.EnumerateFiles(Path.Combine(_shell.Data.Profiles, "limits"), "*.toml").Order(StringComparer.Ordinal),
-            Bibliography.Load(Path.Combine(_shell.Data.Profiles, "sources.toml")))
+            _shell.Data.Files("profiles/limits"),
+            _shell.Data.SourcesOf("profiles"))
             .Concat(solders.Distinct().SelectMany(Melting.SourcesFor))
             .Distinct(StringComparer.Ordinal),
     ];

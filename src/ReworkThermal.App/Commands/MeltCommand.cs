@@ -27,11 +27,6 @@ internal static class MeltCommand
 
     private static Reply Answer(Shell shell, string text, bool wantsCurve, string? csv, string? plot)
     {
-        if (AlloyDesignation.Read(text) is DesignationReading.Refused refused)
-        {
-            return new Reply.Misused(refused.Reason);
-        }
-
         MeltingShelf shelf = new(shell.Data);
         return shelf.Alloys.Find(text) switch
         {

@@ -145,8 +145,8 @@ internal static class PlanCommand
             ? planned.Plans.SelectMany(p => shelf.SourcesFor(p.Melting.Composition))
             : shelf.SourcesFor(request.BaseSolder.Fractions);
         IEnumerable<string> bench = Citations.Of(
-            Directory.EnumerateFiles(shell.Data.Profiles, "*.toml", SearchOption.AllDirectories).Order(StringComparer.Ordinal),
-            Bibliography.Load(Path.Combine(shell.Data.Profiles, "sources.toml")));
+            shell.Data.AllFiles("profiles").Select(f => f.Path),
+            shell.Data.SourcesOf("profiles"));
         return [.. melting.Concat(bench).Distinct(StringComparer.Ordinal)];
     }
 }

@@ -31,16 +31,17 @@ internal sealed class ProcessShell : IDisposable
             _breakOff.Cancel();
         };
         bool plain = Console.IsOutputRedirected;
+        DataRoot data = new(AppContext.BaseDirectory, OwnFolder.Default());
         Shell = new Shell(
             _output,
             _error,
-            DataRoot.BesideProgram,
+            data,
             plain ? PlainWidth : Math.Clamp(TerminalWidth(), LeastWidth, MostWidth),
             WantsColour(plain, Environment.GetEnvironmentVariable),
             !Console.IsErrorRedirected,
             !string.IsNullOrEmpty(Environment.GetEnvironmentVariable("REWORK_THERMAL_TRACE")),
             _breakOff.Token,
-            options => TerminalUi.Run(options, DataRoot.BesideProgram));
+            options => TerminalUi.Run(options, data));
     }
 
     /// <summary>What commands see of the process.</summary>

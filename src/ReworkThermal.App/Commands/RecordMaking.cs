@@ -30,7 +30,7 @@ internal static class RecordMaking
                 ((JobSite.Unknown)workshop.SiteOf(state.Brief)).Reason,
                 RecordReporting.Alloys(state, state.Brief.BaseSolder, workshop.Melting.Alloys.Find),
                 null,
-                [],
+                [.. OwnDataWords.ForRecord(shell.Data.UsedOwnFiles)],
                 [],
                 version,
                 fingerprint);
@@ -45,7 +45,7 @@ internal static class RecordMaking
             null,
             RecordReporting.Alloys(state, state.Brief.BaseSolder ?? JobWorkshop.UsualSolder, workshop.Melting.Alloys.Find),
             most is null ? null : RecordReporting.Final(most, workshop.Bench, sources),
-            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n)))],
+            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n))), .. OwnDataWords.ForRecord(shell.Data.UsedOwnFiles)],
             sources,
             version,
             fingerprint);
@@ -55,13 +55,10 @@ internal static class RecordMaking
     private static string Fingerprint(DataRoot root)
     {
         using IncrementalHash hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (string path in ((string[])[root.Alloys, root.Profiles])
-            .SelectMany(folder => Directory.EnumerateFiles(folder, "*.toml", SearchOption.AllDirectories))
-            .Select(path => Path.GetRelativePath(root.Folder, path).Replace('\\', '/'))
-            .Order(StringComparer.Ordinal))
+        foreach ((string name, string path) in root.AllFiles("alloys").Concat(root.AllFiles("profiles")))
         {
-            hash.AppendData(Encoding.UTF8.GetBytes(path));
-            hash.AppendData(File.ReadAllBytes(Path.Combine(root.Folder, path)));
+            hash.AppendData(Encoding.UTF8.GetBytes(name));
+            hash.AppendData(File.ReadAllBytes(path));
         }
 
         return Convert.ToHexStringLower(hash.GetHashAndReset())[..FingerprintDigits];

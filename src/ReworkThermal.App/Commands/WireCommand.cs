@@ -150,17 +150,16 @@ internal static class WireCommand
 
     private static string? KindOf(Shell shell, string name, out WireKind? kind)
     {
-        string folder = Path.Combine(shell.Data.Profiles, "wires");
-        List<string> known = [.. Directory.EnumerateFiles(folder, "*.toml").Select(f => Path.GetFileNameWithoutExtension(f))];
+        List<string> known = [.. shell.Data.Files("profiles/wires").Select(f => Path.GetFileNameWithoutExtension(f))];
         if (!known.Contains(name, StringComparer.Ordinal))
         {
             kind = null;
             return JobWords.UnknownProfile("wire", name, known);
         }
 
-        kind = WireFiles.LoadKind(Path.Combine(folder, name + ".toml"));
+        kind = WireFiles.LoadKind(shell.Data.File($"profiles/wires/{name}.toml"));
         return null;
     }
 
-    private static WireLimits Limits(Shell shell) => WireFiles.LoadLimits(Path.Combine(shell.Data.Profiles, "limits", "jumper-wires.toml"));
+    private static WireLimits Limits(Shell shell) => WireFiles.LoadLimits(shell.Data.File("profiles/limits/jumper-wires.toml"));
 }

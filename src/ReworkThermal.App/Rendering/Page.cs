@@ -44,6 +44,10 @@ internal sealed class Page(TextWriter output, int width, bool useColour)
         }
     }
 
+    /// <summary>One line as it is, not wrapped.</summary>
+    /// <param name="text">The line.</param>
+    internal void Verbatim(string text) => Write(SafeText.OneLine(text));
+
     /// <summary>A paragraph, wrapped between words.</summary>
     /// <param name="text">The text.</param>
     /// <param name="indent">Columns left empty at the left.</param>

@@ -22,6 +22,12 @@ internal static partial class HelpText
 
     internal const string DataCheck = "Check every file in alloys and profiles: it can be read, its sources are listed, its published points are met.";
 
+    internal const string Verify = "Compute every published figure that travels with the program anew, and show it beside the published one.";
+
+    internal const string VerifyAll = "Show every figure, not only the worst of each area.";
+
+    internal const string VerifyMarkdown = "Write the summary as a Markdown table.";
+
     internal const string Dilute =
         "What an added alloy does to the solder of a joint, and how much of it is needed; without --with all dilution alloys are ranked.";
 

@@ -10,19 +10,19 @@ internal static class AlloyFiles
     private static readonly Temperature _coldest = Temperature.FromDegreesCelsius(40);
     private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(400);
 
-    /// <summary>Reads every alloy of a folder, in name order.</summary>
-    /// <param name="folder">Folder of <c>*.toml</c> files.</param>
+    /// <summary>Reads alloys, in name order.</summary>
+    /// <param name="paths">Files of one alloy each.</param>
     /// <returns>The alloys.</returns>
     /// <exception cref="DataFileException">A file is not in order, or two files name the same alloy.</exception>
-    internal static IReadOnlyList<Alloy> ReadFolder(string folder)
+    internal static IReadOnlyList<Alloy> ReadAll(IReadOnlyList<string> paths)
     {
         SortedDictionary<string, Alloy> alloys = new(StringComparer.Ordinal);
-        foreach (string path in DataFolder.Files(folder))
+        foreach (string path in paths)
         {
             Alloy alloy = Read(path);
             if (!alloys.TryAdd(alloy.Name, alloy))
             {
-                throw new DataFileException([new DataFileProblem(path, 1, "name", $"'{alloy.Name}' is already the name of another file in this folder")]);
+                throw new DataFileException([new DataFileProblem(path, 1, "name", $"'{alloy.Name}' is already the name of another alloy of this folder; a file of your own stands in for a shipped one of the same file name")]);
             }
         }
 

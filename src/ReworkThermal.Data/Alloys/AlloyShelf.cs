@@ -3,7 +3,7 @@ using ReworkThermal.Core.Mixing;
 
 namespace ReworkThermal.Data.Alloys;
 
-/// <summary>Everything about alloys that came with the program: solders, dilution alloys, properties of the elements.</summary>
+/// <summary>Everything about alloys that is known here: solders, dilution alloys, properties of the elements.</summary>
 /// <param name="Solders">Alloys that joints are made with.</param>
 /// <param name="Dilutions">Alloys that are mixed into a joint to make it flow at a lower temperature.</param>
 /// <param name="Properties">Density and conductivity rules.</param>
@@ -22,10 +22,10 @@ public sealed record AlloyShelf(
     {
         ArgumentNullException.ThrowIfNull(root);
         return new AlloyShelf(
-            AlloyFiles.ReadFolder(Path.Combine(root.Alloys, "solders")),
-            AlloyFiles.ReadFolder(Path.Combine(root.Alloys, "dilution")),
-            ElementFile.Read(Path.Combine(root.Alloys, "elements.toml")),
-            Bibliography.Load(Path.Combine(root.Alloys, "sources.toml")));
+            AlloyFiles.ReadAll(root.Files("alloys/solders")),
+            AlloyFiles.ReadAll(root.Files("alloys/dilution")),
+            ElementFile.Read(root.File("alloys/elements.toml")),
+            root.SourcesOf("alloys"));
     }
 
     /// <summary>Finds an alloy by name, or reads a designation that is in neither list.</summary>

@@ -14,7 +14,7 @@ public static class RemovalFiles
     public static IReadOnlyList<RemovalMethod> Load(DataRoot root)
     {
         ArgumentNullException.ThrowIfNull(root);
-        return [.. DataFolder.Files(Path.Combine(root.Profiles, "removal")).Select(Read)];
+        return [.. root.Files("profiles/removal").Select(Read)];
     }
 
     private static RemovalMethod Read(string path)

@@ -36,26 +36,24 @@ public static class DataFolderCheck
     {
         ArgumentNullException.ThrowIfNull(root);
         List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader)).Distinct()];
-        List<CheckLine> lines = [.. CheckFolder(root, root.Alloys, complaints), .. CheckFolder(root, root.Profiles, complaints)];
+        List<CheckLine> lines = [.. CheckFolder(root, "alloys", complaints), .. CheckFolder(root, "profiles", complaints)];
         return [.. lines, .. complaints.Where(c => lines.TrueForAll(l => l.File != c.File))];
     }
 
     private static IEnumerable<CheckLine> CheckFolder(DataRoot root, string folder, List<CheckLine> complaints)
     {
-        if (!Directory.Exists(folder))
+        if (!Directory.Exists(Path.Combine(root.Folder, folder)))
         {
-            return [new CheckLine(Shown(root, folder), "folder", new CheckOutcome.Broken("there is no such folder"))];
+            return [new CheckLine(folder, "folder", new CheckOutcome.Broken("there is no such folder"))];
         }
 
-        Bibliography? bibliography = BibliographyOrNull(Path.Combine(folder, Bibliographies));
-        return Directory.EnumerateFiles(folder, "*.toml", SearchOption.AllDirectories)
-            .Order(StringComparer.Ordinal)
-            .SelectMany(path => CheckFile(root, path, bibliography, complaints));
+        Bibliography? bibliography = BibliographyOrNull(root, folder);
+        return root.AllFiles(folder).SelectMany(file => CheckFile(root, file.Path, bibliography, complaints));
     }
 
     private static IEnumerable<CheckLine> CheckFile(DataRoot root, string path, Bibliography? bibliography, List<CheckLine> complaints)
     {
-        string shown = Shown(root, path);
+        string shown = root.Shown(path);
         List<CheckLine> own = [.. complaints.Where(c => c.File == shown)];
         if (own.Count > 0)
         {
@@ -83,17 +81,17 @@ public static class DataFolderCheck
     {
         Workshop workshop = Workshop.Load(root);
         List<DataFileProblem> problems = [];
-        ReadEach(Path.Combine(root.Profiles, "requests"), path => PlanRequestFile.Read(path, workshop), problems);
-        ReadEach(Path.Combine(root.Profiles, "cases"), path => HeatCaseFile.Read(path, () => workshop), problems);
+        ReadEach(root.Files("profiles/requests"), path => PlanRequestFile.Read(path, workshop), problems);
+        ReadEach(root.Files("profiles/cases"), path => HeatCaseFile.Read(path, () => workshop), problems);
         if (problems.Count > 0)
         {
             throw new DataFileException(problems);
         }
     }
 
-    private static void ReadEach(string folder, Action<string> read, List<DataFileProblem> problems)
+    private static void ReadEach(IReadOnlyList<string> paths, Action<string> read, List<DataFileProblem> problems)
     {
-        foreach (string path in Directory.Exists(folder) ? DataFolder.Files(folder) : [])
+        foreach (string path in paths)
         {
             try
             {
@@ -106,11 +104,11 @@ public static class DataFolderCheck
         }
     }
 
-    private static Bibliography? BibliographyOrNull(string path)
+    private static Bibliography? BibliographyOrNull(DataRoot root, string folder)
     {
         try
         {
-            return Bibliography.Load(path);
+            return root.SourcesOf(folder);
         }
         catch (DataFileException)
         {
@@ -133,7 +131,7 @@ public static class DataFolderCheck
     }
 
     private static IEnumerable<CheckLine> Lines(DataRoot root, DataFileException broken) => broken.Problems.Select(p => new CheckLine(
-        Shown(root, p.File),
+        root.Shown(p.File),
         "file",
         new CheckOutcome.Broken(PlaceOf(p) + p.Rule)));
 
@@ -144,7 +142,4 @@ public static class DataFolderCheck
         (_, 0) => string.Create(CultureInfo.InvariantCulture, $"line {problem.Line}: "),
         _ => string.Create(CultureInfo.InvariantCulture, $"line {problem.Line}, {problem.Field}: "),
     };
-
-    private static string Shown(DataRoot root, string path) =>
-        (Path.IsPathRooted(path) ? Path.GetRelativePath(root.Folder, path) : path).Replace('\\', '/');
 }

@@ -15,11 +15,10 @@ public static class LimitsFolder
     public static DamageLimits Load(DataRoot root)
     {
         ArgumentNullException.ThrowIfNull(root);
-        RatedFields rated = new(Bibliography.Load(Path.Combine(root.Profiles, "sources.toml")));
-        string folder = Path.Combine(root.Profiles, "limits");
+        RatedFields rated = new(root.SourcesOf("profiles"));
         return new DamageLimits(
-            LaminateClassReader.Read(FieldReader.Open(Path.Combine(folder, "laminate-classes.toml")), rated),
-            DamageParameterReader.Read(FieldReader.Open(Path.Combine(folder, "damage.toml")), rated),
-            PriorHeatReader.Read(FieldReader.Open(Path.Combine(folder, "prior-heat.toml")), rated));
+            LaminateClassReader.Read(FieldReader.Open(root.File("profiles/limits/laminate-classes.toml")), rated),
+            DamageParameterReader.Read(FieldReader.Open(root.File("profiles/limits/damage.toml")), rated),
+            PriorHeatReader.Read(FieldReader.Open(root.File("profiles/limits/prior-heat.toml")), rated));
     }
 }

@@ -10,17 +10,11 @@ internal sealed class ProfileFolderReader(DataRoot root, Bibliography bibliograp
     /// <summary>Reads a folder, in order of file name; a missing folder holds no files.</summary>
     internal void ReadAll(string folder, Action<string, ProfileSource> read)
     {
-        string path = Path.Combine(root.Profiles, folder);
-        if (!Directory.Exists(path))
-        {
-            return;
-        }
-
-        foreach (string file in Directory.EnumerateFiles(path, "*.toml").Order(StringComparer.Ordinal))
+        foreach (string file in root.Files($"profiles/{folder}"))
         {
             try
             {
-                FieldReader fields = FieldReader.Open(file, Path.Combine("profiles", folder, Path.GetFileName(file)));
+                FieldReader fields = FieldReader.Open(file, root.Shown(file));
                 read(Path.GetFileNameWithoutExtension(file), new ProfileSource(fields, bibliography));
                 fields.Finish();
             }

@@ -65,7 +65,7 @@ public sealed class ProfileLibrary
     {
         ArgumentNullException.ThrowIfNull(root);
         ProfileLibrary library = new();
-        ProfileFolderReader reader = new(root, Bibliography.Load(Path.Combine(root.Profiles, "sources.toml")));
+        ProfileFolderReader reader = new(root, root.SourcesOf("profiles"));
         reader.ReadAll("metals", (id, file) => library._metals[id] = MaterialProfiles.Metal(file));
         reader.ReadAll("laminates", (id, file) => library._laminates[id] = MaterialProfiles.Laminate(file));
         reader.ReadAll("connectors", (id, file) => library._connectors[id] = MaterialProfiles.Connector(file));

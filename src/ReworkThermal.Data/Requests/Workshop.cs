@@ -42,10 +42,10 @@ public sealed record Workshop(
             profiles,
             limits,
             RemovalFiles.Load(root),
-            WireStock.Read(Path.Combine(root.Alloys, "wire.toml")),
-            PlanningDefaults.Read(Path.Combine(root.Profiles, "limits", "planning.toml")),
-            ScatterFile.Read(Path.Combine(root.Profiles, "limits", "uncertainty.toml")),
-            EffortFile.Read(Path.Combine(root.Profiles, "limits", "triage.toml")));
+            WireStock.Read(root.File("alloys/wire.toml")),
+            PlanningDefaults.Read(root.File("profiles/limits/planning.toml")),
+            ScatterFile.Read(root.File("profiles/limits/uncertainty.toml")),
+            EffortFile.Read(root.File("profiles/limits/triage.toml")));
     }
 
     private static void RequireKnownClasses(ProfileLibrary profiles, DamageLimits limits)

@@ -16,7 +16,9 @@ internal static class ArchiveReader
         }
         catch (JsonException problem)
         {
-            throw new RecordFormatException("it is no valid JSON: " + problem.Message, problem);
+            // The parser's own message may repeat a whole line of the file.
+            throw new RecordFormatException(
+                string.Create(CultureInfo.InvariantCulture, $"it is no valid JSON; the first fault is in line {problem.LineNumber + 1}, byte {problem.BytePositionInLine + 1}"), problem);
         }
 
         using (document)

@@ -7,12 +7,14 @@ public static class StorePlace
 {
     private const string FileName = "jobs.db";
 
+    /// <summary>The platform of this machine.</summary>
+    internal static StorePlatform Platform { get; } =
+        OperatingSystem.IsWindows() ? StorePlatform.Windows : OperatingSystem.IsMacOS() ? StorePlatform.MacOS : StorePlatform.Unix;
+
     /// <summary>The default place on this machine.</summary>
     /// <returns>Full path of the file; it need not exist.</returns>
     /// <exception cref="JobStoreException">The environment names no home folder.</exception>
-    public static string Default() => For(
-        OperatingSystem.IsWindows() ? StorePlatform.Windows : OperatingSystem.IsMacOS() ? StorePlatform.MacOS : StorePlatform.Unix,
-        Environment.GetEnvironmentVariable);
+    public static string Default() => For(Platform, Environment.GetEnvironmentVariable);
 
     /// <summary>
     /// The default place by platform: <c>$XDG_DATA_HOME</c> or <c>~/.local/share</c> (XDG Base Directory Specification 0.8) on Linux

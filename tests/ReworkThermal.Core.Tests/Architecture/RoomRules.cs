@@ -20,7 +20,8 @@ public sealed class RoomRules
         ["Damage"] = ["Composition", "Phases", "HeatFlow"],
         ["Jobs"] = ["Damage", "HeatFlow"],
         ["Planning"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs"],
-        ["Reports"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs", "Planning"],
+        ["Verification"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs"],
+        ["Reports"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs", "Planning", "Verification"],
     };
 
     [Fact]

@@ -2,8 +2,7 @@ using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 using ReworkThermal.Core.HeatFlow;
 using Xunit.Abstractions;
-using static ReworkThermal.Core.Tests.HeatFlowBench;
-using static ReworkThermal.Core.Tests.HeatFlowPosing;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests.ClosedForms;
 

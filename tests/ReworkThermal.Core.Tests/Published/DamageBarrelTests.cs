@@ -3,25 +3,9 @@ using UnitsNet;
 
 namespace ReworkThermal.Core.Tests.Published;
 
-/// <summary>Barrel strain and cycles to failure; source in damage-barrel.csv.</summary>
+/// <summary>Barrel strain and cycles to failure beyond the rows that are verified; source in damage-barrel.csv.</summary>
 public sealed class DamageBarrelTests
 {
-    [Fact]
-    public void Strain_and_cycles_agree_with_every_row()
-    {
-        foreach (IReadOnlyDictionary<string, string> row in DamageReference.Rows("damage-barrel.csv"))
-        {
-            BarrelFatigue barrel = Barrel(row["class"], 25);
-            Temperature peak = DamageBench.Celsius(row.Number("peak_c"));
-            Assert.Equal(row.Number("strain_percent"), 100 * barrel.FreeStrain(peak), 0.0501);
-            if (row["cycles_stiff"].Length > 0)
-            {
-                Near(row.Number("cycles_stiff"), barrel.CyclesToFailure(peak, Pressure.FromGigapascals(3.4)));
-                Near(row.Number("cycles_soft"), barrel.CyclesToFailure(peak, Pressure.FromGigapascals(0.5)));
-            }
-        }
-    }
-
     /// <summary>A 10 µm wall lives at most 55 % shorter than a 25 µm wall (class C), and under 25 % for A and B: same computation.</summary>
     [Theory]
     [InlineData("A", 0.25)]
@@ -40,7 +24,4 @@ public sealed class DamageBarrelTests
 
     private static BarrelFatigue Barrel(string laminate, double wallUm) =>
         new(DamageBench.Laminate(laminate), DamageBench.Parameters.Barrel, DamageBench.Hole(wallUm));
-
-    private static void Near(double expected, double actual) =>
-        Assert.InRange(actual, expected - Math.Max(1, 0.005 * expected), expected + Math.Max(1, 0.005 * expected));
 }

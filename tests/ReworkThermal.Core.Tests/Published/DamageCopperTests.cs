@@ -1,4 +1,6 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Verification;
+using ReworkThermal.Data.Reference;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Tests.Published;
@@ -10,8 +12,8 @@ public sealed class DamageCopperTests
     [Fact]
     public void Solubility_fits_agree_with_the_table()
     {
-        IEnumerable<IReadOnlyDictionary<string, string>> rows = DamageReference.Rows("damage-copper-solubility.csv").Where(r => r["fitted"] == "yes");
-        foreach (IReadOnlyDictionary<string, string> row in rows)
+        IEnumerable<ReferenceRow> rows = ReferenceLibrary.Rows("damage-copper-solubility.csv").Where(r => r["fitted"] == "yes");
+        foreach (ReferenceRow row in rows)
         {
             double fitted = 100 * new DamageSolubilityFit(row.Number("a"), row.Number("b_k")).SaturationMassFraction(row.Number("temperature_c"));
             double printed = row.Number("copper_wt_percent");
@@ -23,12 +25,12 @@ public sealed class DamageCopperTests
     [Fact]
     public void A_sampled_curve_reproduces_the_rows_between_its_samples()
     {
-        foreach (IGrouping<string, IReadOnlyDictionary<string, string>> alloy in DamageReference.Rows("damage-copper-solubility.csv").GroupBy(r => r["alloy"]))
+        foreach (IGrouping<string, ReferenceRow> alloy in ReferenceLibrary.Rows("damage-copper-solubility.csv").GroupBy(r => r["alloy"]))
         {
-            IReadOnlyDictionary<string, string>[] rows = [.. alloy];
-            IReadOnlyDictionary<string, string>[] samples = [.. rows.Where((_, i) => i % 2 == 0)];
+            ReferenceRow[] rows = [.. alloy];
+            ReferenceRow[] samples = [.. rows.Where((_, i) => i % 2 == 0)];
             TabulatedSolubility curve = new([.. samples.Select(r => r.Number("temperature_c"))], [.. samples.Select(r => r.Number("copper_wt_percent") / 100)]);
-            foreach (IReadOnlyDictionary<string, string> row in rows.Where((r, i) => i % 2 == 1 && curve.Covers(r.Number("temperature_c"))))
+            foreach (ReferenceRow row in rows.Where((r, i) => i % 2 == 1 && curve.Covers(r.Number("temperature_c"))))
             {
                 double printed = row.Number("copper_wt_percent");
                 double tolerance = (3 * row.Number("half_digit")) + (0.022 * printed);
@@ -45,7 +47,7 @@ public sealed class DamageCopperTests
     [Fact]
     public void Initial_rates_agree_with_every_row()
     {
-        foreach (IReadOnlyDictionary<string, string> row in DamageReference.Rows("damage-copper-rates.csv"))
+        foreach (ReferenceRow row in ReferenceLibrary.Rows("damage-copper-rates.csv"))
         {
             DamageSolubilityFit fit = new(row.Number("a"), row.Number("b_k"));
             Check(SolderMotion.Still, "still", DamageBench.Parameters.Copper.StillRate);

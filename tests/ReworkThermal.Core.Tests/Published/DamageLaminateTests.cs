@@ -3,28 +3,9 @@ using UnitsNet;
 
 namespace ReworkThermal.Core.Tests.Published;
 
-/// <summary>Time to delamination and its sensitivity; sources in damage-time-to-delamination.csv.</summary>
+/// <summary>Sensitivity of the time to delamination; the times themselves are verified row by row.</summary>
 public sealed class DamageLaminateTests
 {
-    [Fact]
-    public void Time_to_delamination_agrees_with_every_row()
-    {
-        foreach (IReadOnlyDictionary<string, string> row in DamageReference.Rows("damage-time-to-delamination.csv"))
-        {
-            LaminateKinetics kinetics = DamageBench.Model(row["class"]).Kinetics;
-            (Duration low, Duration central, Duration high) = kinetics.TimeToDelamination(DamageBench.Celsius(row.Number("temperature_c")));
-            double computed = row["ea_kj_per_mol"] switch
-            {
-                "100" => low.Seconds,
-                "150" => central.Seconds,
-                _ => high.Seconds,
-            };
-            Assert.True(
-                Math.Abs(computed - row.Number("time_s")) <= row.Number("half_digit_s") + (1e-6 * computed),
-                $"class {row["class"]} at {row["temperature_c"]} C, Ea {row["ea_kj_per_mol"]}: {computed} against {row["time_s"]}");
-        }
-    }
-
     /// <summary>A 10 K error near 260 °C multiplies the rate by 1.5, 1.9 and 2.3; same computation as the table, printed to 0.1.</summary>
     [Theory]
     [InlineData(0, 1.5)]

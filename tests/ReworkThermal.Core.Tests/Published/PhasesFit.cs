@@ -3,6 +3,8 @@ using MathNet.Numerics.LinearAlgebra;
 using MathNet.Numerics.Optimization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Verification;
+using ReworkThermal.Data.Reference;
 using ReworkThermal.Core.Phases.Parameters;
 
 namespace ReworkThermal.Core.Tests.Published;
@@ -34,7 +36,7 @@ internal sealed class PhasesFit
     internal static PhasesFit Of(ThermodynamicDatabase database, string group)
     {
         List<Knob> knobs = [];
-        foreach (IReadOnlyDictionary<string, string> row in ReferenceTable.Read("melting-fit.csv").Where(r => r["group"] == group))
+        foreach (ReferenceRow row in ReferenceLibrary.Rows("melting-fit.csv").Where(r => r["group"] == group))
         {
             knobs.Add(new Knob(
                 row["phase"],

@@ -1,43 +1,18 @@
-using System.Globalization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
 using UnitsNet;
-using Xunit.Abstractions;
 
 namespace ReworkThermal.Core.Tests.Published;
 
-/// <summary>How mixed joints end freezing, against <c>reference/melting-mixes.csv</c> (source on each row).</summary>
-public sealed class PhasesMixedJointTests(ITestOutputHelper output)
+/// <summary>Mixed joints, beyond the ends of freezing that are verified row by row.</summary>
+public sealed class PhasesMixedJointTests
 {
+    /// <summary>K.-W. Moon et al., J. Electron. Mater. 30 (2001) 45: a bismuth-tin joint with lead from a finish keeps liquid at 100 °C.</summary>
     [Fact]
-    public void EndOfFreezing_OfMixedJoints_AgreesWithPublishedEndPoints()
+    public void BismuthTin_WithLeadFromAFinish_KeepsLiquidAt100()
     {
-        List<string> misses = [];
-        foreach (IReadOnlyDictionary<string, string> row in ReferenceTable.Read("melting-mixes.csv"))
-        {
-            ScheilPath path = PhasesData.Freeze(ReferenceTable.Composition(row));
-            if (row["quantity"] == "liquid at 100 °C")
-            {
-                double left = path.LiquidMassFractionAt(Temperature.FromDegreesCelsius(100));
-                output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{row["row"],-18} liquid at 100 °C {left:0.0000}"));
-                if (!(left > 0))
-                {
-                    misses.Add(row["row"]);
-                }
-
-                continue;
-            }
-
-            double published = Number(row["published_c"]);
-            double difference = path.End.DegreesCelsius - published;
-            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{row["row"],-18} {row["quantity"]} {path.End.DegreesCelsius:0.0} °C, published {published:0.0}, difference {difference:+0.0;-0.0}"));
-            if (difference < -Number(row["below_k"]) || difference > Number(row["above_k"]))
-            {
-                misses.Add(row["row"]);
-            }
-        }
-
-        Assert.Empty(misses);
+        ScheilPath path = PhasesData.Freeze(MassFractions.Of((Element.Sn, 41), (Element.Pb, 2), (Element.Bi, 57)));
+        Assert.True(path.LiquidMassFractionAt(Temperature.FromDegreesCelsius(100)) > 0);
     }
 
     /// <summary>
@@ -56,6 +31,4 @@ public sealed class PhasesMixedJointTests(ITestOutputHelper output)
             previous = flow;
         }
     }
-
-    private static double Number(string text) => double.Parse(text, CultureInfo.InvariantCulture);
 }

@@ -83,7 +83,7 @@ public sealed class CalibrationFolderTests : IDisposable
         }
     }
 
-    private static BoardRecord Record()
+    internal static BoardRecord Record()
     {
         ObservedTouch touch = new()
         {

@@ -1,12 +1,11 @@
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
-using static ReworkThermal.Core.Tests.HeatFlowBench;
-using static ReworkThermal.Core.Tests.HeatFlowPosing;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
-namespace ReworkThermal.Core.Tests.Published;
+namespace ReworkThermal.Core.Verification.Textbook;
 
-/// <summary>The one-dimensional cases of tests/reference/thermal.csv, each giving its quantities in the order of the table.</summary>
-internal static class HeatFlowPosedSlabs
+/// <summary>The one-dimensional cases of the reference table thermal.csv, each giving its quantities in the order of the table.</summary>
+internal static class PosedSlabs
 {
     private static readonly PosedMaterial _copper = Solid(394, 8920.0 * 386);
     private static readonly PosedMaterial _glass = Solid(0.343, 1850.0 * 1000);

@@ -1,11 +1,10 @@
 using ReworkThermal.Core.HeatFlow;
-using static ReworkThermal.Core.Tests.HeatFlowBench;
-using static ReworkThermal.Core.Tests.HeatFlowPosing;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
-namespace ReworkThermal.Core.Tests.Published;
+namespace ReworkThermal.Core.Verification.Textbook;
 
-/// <summary>The axisymmetric cases of tests/reference/thermal.csv, each giving its quantities in the order of the table.</summary>
-internal static class HeatFlowPosedRings
+/// <summary>The axisymmetric cases of the reference table thermal.csv, each giving its quantities in the order of the table.</summary>
+internal static class PosedRings
 {
     internal static readonly Dictionary<string, Func<double[]>> Cases = new(StringComparer.Ordinal)
     {

@@ -1,12 +1,31 @@
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
-using static ReworkThermal.Core.Tests.HeatFlowBench;
 
-namespace ReworkThermal.Core.Tests;
+namespace ReworkThermal.Core.Verification.Textbook;
 
 /// <summary>Short ways to pose textbook problems in SI units and degrees Celsius.</summary>
-internal static class HeatFlowPosing
+internal static class Posing
 {
+    internal static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
+
+    internal static Duration Seconds(double seconds) => Duration.FromSeconds(seconds);
+
+    internal static ThermalConductivity Conductivity(double value) => ThermalConductivity.FromWattsPerMeterKelvin(value);
+
+    internal static HeatTransferCoefficient Coefficient(double value) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(value);
+
+    internal static Density KgPerM3(double value) => Density.FromKilogramsPerCubicMeter(value);
+
+    internal static SpecificEntropy Heat(double value) => SpecificEntropy.FromJoulesPerKilogramKelvin(value);
+
+    /// <summary>Solves a textbook problem.</summary>
+    /// <exception cref="InvalidOperationException">The solver gave up; the message names its outcome.</exception>
+    internal static HeatRun Run(PosedProblem problem, SolverSettings? settings = null) => HeatSolver.Solve(problem, settings) switch
+    {
+        HeatOutcome.Completed completed => completed.Run,
+        HeatOutcome other => throw new InvalidOperationException($"a textbook problem was not solved: {other}"),
+    };
+
     internal static Length Metre(double metres) => Length.FromMeters(metres);
 
     internal static PosedMaterial.Solid Solid(double k, double volumetricHeat) => Solid(k, k, volumetricHeat);

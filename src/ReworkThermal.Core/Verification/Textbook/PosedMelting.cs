@@ -1,12 +1,11 @@
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
-using static ReworkThermal.Core.Tests.HeatFlowBench;
-using static ReworkThermal.Core.Tests.HeatFlowPosing;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
-namespace ReworkThermal.Core.Tests.Published;
+namespace ReworkThermal.Core.Verification.Textbook;
 
-/// <summary>The phase-change cases of tests/reference/thermal.csv, each giving its quantities in the order of the table.</summary>
-internal static class HeatFlowPosedMelting
+/// <summary>The phase-change cases of the reference table thermal.csv, each giving its quantities in the order of the table.</summary>
+internal static class PosedMelting
 {
     internal static readonly Dictionary<string, Func<double[]>> Cases = new(StringComparer.Ordinal)
     {

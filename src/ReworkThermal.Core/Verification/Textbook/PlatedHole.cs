@@ -1,15 +1,21 @@
 using ReworkThermal.Core.HeatFlow;
-using static ReworkThermal.Core.Tests.HeatFlowBench;
-using static ReworkThermal.Core.Tests.HeatFlowPosing;
+using UnitsNet;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
-namespace ReworkThermal.Core.Tests;
+namespace ReworkThermal.Core.Verification.Textbook;
 
 /// <summary>
-/// A plated hole with a lead, two pads and one plane, without phase change: case TB46 of tests/reference/thermal.csv, on which two
+/// A plated hole with a lead, two pads and one plane, without phase change: case TB46 of the reference table thermal.csv, on which two
 /// independent programs agree. The table measures z from the heated face; here the heated face is the top, so its z = 1.6 mm is our 0.
 /// </summary>
-internal static class HeatFlowPlatedHole
+internal static class PlatedHole
 {
+    internal static double[] Figures()
+    {
+        HeatRun run = Run(Problem(5), new SolverSettings { Refinement = 2, StepTolerance = TemperatureDelta.FromKelvins(0.05) });
+        return [.. new[] { 0.5, 2, 5 }.SelectMany(t => new[] { run.Probes["solder"].At(t), run.Probes["pad"].At(t), run.Probes["plane"].At(t) })];
+    }
+
     internal static PosedProblem Problem(double seconds)
     {
         const double mm = 1e-3;

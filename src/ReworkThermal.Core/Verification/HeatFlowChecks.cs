@@ -1,0 +1,42 @@
+using ReworkThermal.Core.Verification.Textbook;
+
+namespace ReworkThermal.Core.Verification;
+
+/// <summary>Textbook problems of heat flow beside their exact or agreed solutions.</summary>
+internal static class HeatFlowChecks
+{
+    /// <summary>Runs one case.</summary>
+    /// <param name="rows">All rows of the case, in order.</param>
+    /// <returns>One comparison a row; none for a case that is not posed.</returns>
+    internal static IReadOnlyList<ComparedValue> Case(IReadOnlyList<ReferenceRow> rows)
+    {
+        if (!TextbookCases.Posed.TryGetValue(rows[0]["case"], out Func<double[]>? pose))
+        {
+            return [];
+        }
+
+        double[] computed = pose();
+        return computed.Length == rows.Count
+            ? [.. rows.Zip(computed, Compare)]
+            : throw new FormatException($"{rows[0].Table}: case {rows[0]["case"]} has {rows.Count} rows, but its problem gives {computed.Length} figures");
+    }
+
+    private static ComparedValue Compare(ReferenceRow row, double computed)
+    {
+        double room = row.Number("tolerance");
+        string subject = row["place"].Length == 0 ? $"{row["case"]}: {row["quantity"]}" : $"{row["case"]}: {row["quantity"]}, {row["place"]}";
+        return new ComparedValue(
+            new PublishedValue(VerificationArea.HeatFlow, row.Table, row.Line, subject, UnitOf(row), row.Number("value"), room, room, row.Origin(), string.Empty),
+            computed,
+            Binds: true);
+    }
+
+    private static string UnitOf(ReferenceRow row) => row["unit"] switch
+    {
+        "C" => "°C",
+        "-" => string.Empty,
+        "W/m2" => "W/m²",
+        "J/m2" => "J/m²",
+        string unit => unit,
+    };
+}

@@ -1,0 +1,17 @@
+namespace ReworkThermal.Core.Verification;
+
+/// <summary>What a published figure is about.</summary>
+public enum VerificationArea
+{
+    /// <summary>Melting and freezing of alloys and mixed joints, and their density.</summary>
+    Melting,
+
+    /// <summary>Heat flow in solids with and without melting.</summary>
+    HeatFlow,
+
+    /// <summary>Laminate, dissolved copper, plated barrels.</summary>
+    Damage,
+
+    /// <summary>Copper wires.</summary>
+    Wires,
+}

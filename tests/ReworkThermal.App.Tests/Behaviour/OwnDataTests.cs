@@ -1,0 +1,93 @@
+using ReworkThermal.Data;
+using ReworkThermal.Data.Store;
+
+namespace ReworkThermal.App.Tests.Behaviour;
+
+/// <summary>Data of the user's own folder: stands in, is added, is marked, and is complained about by its full path.</summary>
+public sealed class OwnDataTests
+{
+    private const string Alloy = """
+        name = "Bi58Sn42"
+        composition = "Bi57Sn43"
+        family = "bismuth-tin"
+        forms = ["wire"]
+        lead_free = true
+        cautions = []
+
+        [melting]
+        solidus = "139 C"
+        liquidus = "140 C"
+        source = "OwnLabel"
+        mark = "seen"
+        """;
+
+    [Fact]
+    public void An_own_alloy_stands_in_for_the_shipped_one_and_is_marked()
+    {
+        using TemporaryFolder own = WithAlloy("bi58sn42.toml", Alloy);
+        BenchResult result = Run(own, "melt", "Bi58Sn42");
+
+        Assert.True(result.Code == 0, result.Error);
+        Assert.Contains("Bi57Sn43", result.Out, StringComparison.Ordinal);
+        Assert.Contains("Your own data in force", result.Out, StringComparison.Ordinal);
+        Assert.Contains("bi58sn42.toml (yours) stands in for the shipped file", result.Out, StringComparison.Ordinal);
+        Assert.Contains("stands in", Run(own, "melt", "Bi58Sn42", "--json").Json().GetProperty("own_data")[0].GetString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("yours", Bench.Run("melt", "Bi58Sn42").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_own_alloy_is_added()
+    {
+        using TemporaryFolder own = WithAlloy("shop-wire.toml", Alloy.Replace("Bi58Sn42", "ShopWire", StringComparison.Ordinal));
+        BenchResult result = Run(own, "melt", "ShopWire");
+
+        Assert.True(result.Code == 0, result.Error);
+        Assert.Contains("(yours) is added", result.Out, StringComparison.Ordinal);
+        Assert.Equal(0, Run(own, "data", "check").Code);
+    }
+
+    [Fact]
+    public void A_mistake_in_an_own_file_is_named_by_its_full_path()
+    {
+        using TemporaryFolder own = WithAlloy("shop-wire.toml", Alloy.Replace("Bi57Sn43", "Bi57Cd43", StringComparison.Ordinal));
+        BenchResult result = Run(own, "melt", "Sn63Pb37");
+
+        Assert.Equal(3, result.Code);
+        Assert.Contains(Path.Combine(own.Path, "alloys", "dilution", "shop-wire.toml"), result.Error, StringComparison.Ordinal);
+        Assert.Contains("cadmium", result.Error, StringComparison.Ordinal);
+        Assert.Equal(3, Run(own, "data", "check").Code);
+    }
+
+    [Fact]
+    public void An_own_board_stands_in()
+    {
+        using TemporaryFolder own = new();
+        string shipped = Path.Combine(DataRoot.BesideProgram.Profiles, "boards", "six-layer-controller.toml");
+        own.Write("profiles/boards/six-layer-controller.toml", File.ReadAllText(shipped));
+        BenchResult result = Run(own, "dilute", "--joint", "jack-anchor-six-layer", "--with", "Bi58Sn42", "--ratio", "0.3");
+
+        Assert.True(result.Code == 0, result.Error);
+        Assert.Contains("six-layer-controller.toml (yours) stands in", result.Out, StringComparison.Ordinal);
+    }
+
+    // XDG Base Directory Specification 0.8: a relative path in the variable is to be ignored.
+    [Theory]
+    [InlineData(StorePlatform.Unix, "/config", "/home/u", "/config/rework-thermal")]
+    [InlineData(StorePlatform.Unix, "config", "/home/u", "/home/u/.config/rework-thermal")]
+    [InlineData(StorePlatform.Unix, null, "/home/u", "/home/u/.config/rework-thermal")]
+    [InlineData(StorePlatform.MacOS, null, "/home/u", "/home/u/Library/Application Support/ReworkThermal")]
+    [InlineData(StorePlatform.Unix, null, null, null)]
+    public void The_own_folder_has_its_place(StorePlatform platform, string? config, string? home, string? expected) =>
+        Assert.Equal(expected, OwnFolder.For(platform, name => name == "HOME" ? home : name == "XDG_CONFIG_HOME" ? config : null));
+
+    private static TemporaryFolder WithAlloy(string file, string text)
+    {
+        TemporaryFolder own = new();
+        own.Write("alloys/dilution/" + file, text);
+        own.Write("alloys/sources.toml", "[OwnLabel]\ncitation = \"label of the reel\"\n");
+        return own;
+    }
+
+    private static BenchResult Run(TemporaryFolder own, params string[] words) =>
+        Bench.Run(new DataRoot(DataRoot.BesideProgram.Folder, own.Path), words);
+}
