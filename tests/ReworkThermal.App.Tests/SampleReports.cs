@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Reports;
 using UnitsNet;
 
@@ -55,7 +54,7 @@ internal static class SampleReports
                 "an invented gauge governs",
                 "an invented limit",
                 null,
-                [new NeighbourStrain("C1", NeighbourStrainKind.Rate, 5, 2, 4, "K/s")],
+                [new Core.Planning.NeighbourStrain("C1", Core.Planning.NeighbourStrainKind.Rate, 5, 2, 4, "K/s")],
                 ["An invented caution."]),
         ],
         null,
@@ -97,6 +96,6 @@ internal static class SampleReports
         Duration.FromSeconds(3.25),
         Duration.FromSeconds(5.25),
         Duration.FromSeconds(10),
-        "the longest touch allowed",
+        "longest touch",
         Temperature.FromDegreesCelsius(255));
 }

@@ -101,7 +101,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
     private static string EarlierHeat(PlanRequest request) => request.Pad is { } pad
         ? string.Create(
             CultureInfo.InvariantCulture,
-            $"pad {pad.Ledger.Pad}: {pad.Steps.Count} logged touches, and before them {pad.Prior.Name} ({pad.Prior.Description}); {pad.NotCounted} of them could not be counted")
+            $"pad {pad.Ledger.Pad}: logged touches {pad.Steps.Count}, not counted of these {pad.NotCounted}, and before them {pad.Prior.Name} ({pad.Prior.Description})")
         : $"earlier heat of the pad: {request.Prior.Name} ({request.Prior.Description})";
 
     private static IReadOnlyList<string> Assumptions(Workload work) =>

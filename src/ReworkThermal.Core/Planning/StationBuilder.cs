@@ -16,6 +16,9 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     private const int PreheatLevels = 4;
     private const double LeastPreheatC = 80;
 
+    // What a touch adds to a part beside the joint, roughly; the runs decide.
+    private const double PartRoomK = 10;
+
     // A job is one first pass, at least one more melt for the refit; a single touch may use half of the job's share at the most.
     private const double LargestPart = 0.5;
 
@@ -95,9 +98,14 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         return settings;
     }
 
+    /// <summary>Hottest board over which a touch may leave the parts near the joint below their limits [°C].</summary>
+    private double MostBoardOfPartsC() => work.Request.Site.Neighbours
+        .Select(n => n.MostTemperature?.Central.DegreesCelsius - PartRoomK)
+        .Min() ?? double.PositiveInfinity;
+
     private IEnumerable<BoardHeat> Levels(Preheater preheater)
     {
-        double most = work.Limits.MostPreheat.Value.DegreesCelsius;
+        double most = Math.Min(work.Limits.MostPreheat.Value.DegreesCelsius, MostBoardOfPartsC());
         for (int i = 0; i < PreheatLevels; i++)
         {
             double board = LeastPreheatC + ((most - LeastPreheatC) * i / (PreheatLevels - 1));

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Planning;
 using UnitsNet;
 using Xunit.Abstractions;
@@ -54,8 +55,15 @@ public class PlanSearchTests(ITestOutputHelper output)
     [Fact]
     public void With_dilution_and_preheat_it_flows_with_a_cooler_iron_and_pad()
     {
-        Plan diluted = PlanDemo.Planned.Plans.First(p => p.Alloy is not null && p.First.Setting.Preheat is not null);
-        Plan bare = PlanDemo.Planned.Plans.First(p => p.Alloy is null);
+        JointSite site = PlanDemo.Request.Site;
+        PlanOutcome alone = PlanDemo.Search(PlanDemo.Request with
+        {
+            Site = new JointSite(site.Board, site.Joint, site.Connector, []),
+            Bench = PlanDemo.Request.Bench with { Air = [] },
+        });
+        IReadOnlyList<Plan> plans = Assert.IsType<PlanOutcome.Planned>(alone).Plans;
+        Plan diluted = plans.First(p => p.Alloy is not null && p.First.Setting.Preheat is not null);
+        Plan bare = plans.First(p => p.Alloy is null);
         Assert.True(diluted.First.PadPeak < bare.First.PadPeak);
         Assert.True(diluted.Melting.Flow < bare.Melting.Flow - TemperatureDelta.FromKelvins(10));
     }
@@ -77,6 +85,22 @@ public class PlanSearchTests(ITestOutputHelper output)
         PlanOutcome.NoPlan none = Assert.IsType<PlanOutcome.NoPlan>(PlanDemo.Search(request));
         Assert.Contains("the coldest solder reaches at best", none.Reason, StringComparison.Ordinal);
         Assert.Contains("K more", none.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_part_that_bears_little_heat_rules_out_the_plans_that_would_cook_it()
+    {
+        JointSite site = PlanDemo.Request.Site;
+        Neighbour part = site.Neighbours.First(n => n.MostTemperature is not null);
+        Neighbour tender = part with { MostTemperature = part.MostTemperature! with { Central = Temperature.FromDegreesCelsius(105), Low = Temperature.FromDegreesCelsius(100) } };
+        PlanRequest request = PlanDemo.Request with { Site = new JointSite(site.Board, site.Joint, site.Connector, [tender]) };
+        PlanOutcome.Planned planned = Assert.IsType<PlanOutcome.Planned>(PlanDemo.Search(request));
+        Assert.All(planned.Plans, p =>
+        {
+            Assert.True(p.First.Setting.Preheat is null || p.First.Board < Temperature.FromDegreesCelsius(105));
+            Assert.DoesNotContain(p.Neighbours, n => n.IsOver);
+        });
+        Assert.Contains(planned.RuledOut, r => r.What == "hot air" && r.Why.Contains(tender.Name, StringComparison.Ordinal));
     }
 
     [Fact]
