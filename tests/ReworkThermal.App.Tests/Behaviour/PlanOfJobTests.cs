@@ -50,7 +50,6 @@ public sealed class PlanOfJobTests
     {
         using JobStoreBench bench = new();
         bench.Must("job", "new", "other", "--joint", "jack-anchor-two-layer", "--board", "two-layer-sensor");
-        bench.Must("job", "pins", "1=GND");
         Assert.Contains("go together", bench.Run("plan", Demo, "--pad", "3").Error, StringComparison.Ordinal);
         Assert.Contains("is about the joint", bench.Run("plan", Demo, "--job", "other", "--pad", "1").Error, StringComparison.Ordinal);
     }

@@ -87,6 +87,27 @@ public class PlanSearchTests(ITestOutputHelper output)
         Assert.Contains("K more", none.Reason, StringComparison.Ordinal);
     }
 
+    /// <summary>The remedy is tried: a board hotter by what is said flows where the first one did not.</summary>
+    [Fact]
+    public void A_refusal_says_how_much_more_preheat_would_do()
+    {
+        RuledOut cold = Assert.Single(PlanDemo.Planned.RuledOut, r => r.What == "nothing added, no preheat");
+        Assert.Matches(@"preheat the board by about \d+ K more, or add \d+\.\d mg of ", cold.Why);
+        double hotter = double.Parse(System.Text.RegularExpressions.Regex.Match(cold.Why, @"about (\d+) K").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        Workload work = Workload.Of(PlanDemo.Request, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
+        TouchSimulator simulator = new(work);
+        SolderHeat heat = new(Shelf.Alloys.Properties);
+        double Coldest(double boardC) => new StationBuilder(work, simulator, heat).Run(
+            new ToolSetting(PlanDemo.Request.Bench.Irons[1], Temperature.FromDegreesCelsius(360), new BoardHeat(PlanDemo.Request.Bench.Preheaters[0], Temperature.FromDegreesCelsius(boardC))),
+            heat.CurveWithoutMelting(PlanDemo.Melting("Sn96.5Ag3Cu0.5")),
+            heat.CurveOf(PlanDemo.Melting("Sn63Pb37")),
+            183,
+            CancellationToken.None)!.Bare.ColdestAt(8);
+
+        double needed = work.NeededC(PlanDemo.Melting("Sn96.5Ag3Cu0.5").Flow.DegreesCelsius);
+        Assert.InRange(Coldest(23 + hotter), needed - 5, needed + 15);
+    }
+
     [Fact]
     public void A_part_that_bears_little_heat_rules_out_the_plans_that_would_cook_it()
     {
