@@ -58,11 +58,14 @@ internal static class InventedPlans
             Passes: 3,
             new FinalJointLine(MassFractions.Of((Element.Sn, 1)), Temperature.FromDegreesCelsius(200), Temperature.FromDegreesCelsius(180), 0, 0, IsClean: true),
             new Spread(0.1, 0.2, 0.4),
+            new Spread(0.2, 0.3, 0.5),
+            new Spread(0.3, 0.5, 0.9),
             new Spread(0.01, 0.02, 0.05),
             [],
             "invented gauge governs",
             "invented limit",
             TimeToFlowSpread: null,
+            [],
             []);
     }
 }

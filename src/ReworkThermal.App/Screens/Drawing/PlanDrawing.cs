@@ -2,6 +2,7 @@ using ReworkThermal.App.Screens.Canvas;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Reports;
+using PlanCautions = ReworkThermal.App.Rendering.PlanCautions;
 
 namespace ReworkThermal.App.Screens.Drawing;
 
@@ -81,7 +82,7 @@ internal static class PlanDrawing
         {
             PlanLine chosen = report.Plans[Math.Min(plan.Chosen, report.Plans.Count - 1)];
             lines.AddRange(ScreenPlanWords.Reading(chosen).Select(r => (r, Ink.Plain)));
-            lines.AddRange(chosen.Cautions.Select(c => (c, Ink.Care)));
+            lines.AddRange(PlanCautions.Of([chosen]).Select(c => (c, Ink.Care)));
         }
         else if (report.NoPlanReason is { } reason)
         {
