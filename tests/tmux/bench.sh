@@ -85,7 +85,7 @@ demo_job() {
     press Down Enter
     fill "jack-anchor-six-layer"
     press Down Down Enter
-    fill "Sn96.5Ag3Cu0.5"
+    fill "Sn63Pb37"
     press a
     fill "1=VBUS 2=GND 3=NC"
     press H

@@ -41,7 +41,13 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         SolderHeat heat = new(properties);
         TouchSimulator simulator = new(work);
         StationBuilder builder = new(work, simulator, heat);
-        IReadOnlyList<Station> stations = builder.Build(mixes.AsIs.Melting, refill.Behaviour, progress, cancellation);
+        IReadOnlyList<Station> stations = builder.Build(closely: false, mixes.AsIs.Melting, refill.Behaviour, progress, cancellation);
+        if (stations.All(s => s.Refit is null) && request.Bench.Preheaters.Count > 0)
+        {
+            // What would work may lie between two temperatures of the board.
+            stations = builder.Build(closely: true, mixes.AsIs.Melting, refill.Behaviour, progress, cancellation);
+        }
+
         if (stations.All(s => s.Refit is null))
         {
             return new PlanOutcome.NoPlan(Shortfall.OfRefit(work, stations, refill.Behaviour)) { RuledOut = mixes.RuledOut, Assumptions = Assumptions(work) };

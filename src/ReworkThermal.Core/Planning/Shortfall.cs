@@ -112,18 +112,34 @@ internal static class Shortfall
     {
         double board = best.Station.Bare.BoardStartC;
         ToolSetting tool = best.Station.Setting with { Preheat = null };
-        List<(double Board, double Coldest)> runs =
-        [
-            .. all.Where(s => s.Setting with { Preheat = null } == tool).Select(s => (s.Bare.BoardStartC, s.Bare.ColdestAt(best.Seconds))).OrderBy(r => r.BoardStartC),
-        ];
+        List<Station> runs = [.. all.Where(s => s.Setting with { Preheat = null } == tool).OrderBy(s => s.Bare.BoardStartC)];
+        string? stopped = null;
         for (int i = 1; i < runs.Count; i++)
         {
-            if (runs[i].Coldest >= neededC && runs[i - 1].Coldest < neededC)
+            (TouchCourse colder, TouchCourse hotter) = (runs[i - 1].Bare, runs[i].Bare);
+            double reached = hotter.ColdestAt(best.Seconds);
+            if (hotter.BoardStartC <= board || reached < neededC)
             {
-                double part = (neededC - runs[i - 1].Coldest) / (runs[i].Coldest - runs[i - 1].Coldest);
-                double hotter = runs[i - 1].Board + (part * (runs[i].Board - runs[i - 1].Board)) - board;
-                return hotter > 0 ? string.Create(CultureInfo.InvariantCulture, $"preheat the board by about {Math.Ceiling(hotter):0} K more") : null;
+                continue;
             }
+
+            // A hotter board that was tried and still is not among the answers was stopped by something else.
+            Reach tried = ReachOf(work, runs[i]);
+            if (tried.Celsius < neededC)
+            {
+                stopped ??= tried.End.Part is { } part ? $"shield {part.Name}, which reaches its limit first over a hotter board" : null;
+                continue;
+            }
+
+            double before = colder.ColdestAt(best.Seconds);
+            double step = (neededC - before) / (reached - before);
+            double more = colder.BoardStartC + (step * (hotter.BoardStartC - colder.BoardStartC)) - board;
+            return more > 0 ? string.Create(CultureInfo.InvariantCulture, $"preheat the board by about {Math.Ceiling(more):0} K more") : null;
+        }
+
+        if (stopped is not null)
+        {
+            return stopped;
         }
 
         double share = Math.Clamp((best.Celsius - board) / (best.Station.Setting.Set.DegreesCelsius - board), 0, 0.95);

@@ -14,6 +14,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     private const double LeastAirC = 300;
     private const double MostAirC = 450;
     private const int PreheatLevels = 4;
+    private const int ClosePreheatLevels = 10;
     private const double LeastPreheatC = 80;
 
     // What a touch adds to a part beside the joint, roughly; the runs decide.
@@ -26,13 +27,14 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     internal double LaminatePerTouch => work.LaminateAllowed * LargestPart;
 
     /// <summary>All stations, in a fixed order; runs in parallel.</summary>
+    /// <param name="closely">Whether the temperatures of the board are tried three times as closely as usual.</param>
     /// <param name="own">How the joint's own solder melts.</param>
     /// <param name="refill">How the refill alloy melts.</param>
     /// <param name="progress">Told after every run.</param>
     /// <param name="cancellation">Stops the runs.</param>
-    internal IReadOnlyList<Station> Build(MeltingBehaviour own, MeltingBehaviour refill, IProgress<PlanProgress>? progress, CancellationToken cancellation)
+    internal IReadOnlyList<Station> Build(bool closely, MeltingBehaviour own, MeltingBehaviour refill, IProgress<PlanProgress>? progress, CancellationToken cancellation)
     {
-        List<ToolSetting> settings = Settings();
+        List<ToolSetting> settings = Settings(closely ? ClosePreheatLevels : PreheatLevels);
         EnthalpyCurve bare = heat.CurveWithoutMelting(own);
         EnthalpyCurve full = heat.CurveOf(refill);
         Station?[] stations = new Station?[settings.Count];
@@ -66,12 +68,12 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         return new Station(setting, course, TouchJudge.Judge(real, setting, needed, work.Limits, longest, LaminatePerTouch), delay);
     }
 
-    private List<ToolSetting> Settings()
+    private List<ToolSetting> Settings(int preheatLevels)
     {
         List<BoardHeat?> preheats = [null];
         foreach (Preheater preheater in work.Request.Bench.Preheaters)
         {
-            preheats.AddRange(Levels(preheater));
+            preheats.AddRange(Levels(preheater, preheatLevels));
         }
 
         List<ToolSetting> settings = [];
@@ -103,12 +105,12 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         .Select(n => n.MostTemperature?.Central.DegreesCelsius - PartRoomK)
         .Min() ?? double.PositiveInfinity;
 
-    private IEnumerable<BoardHeat> Levels(Preheater preheater)
+    private IEnumerable<BoardHeat> Levels(Preheater preheater, int count)
     {
         double most = Math.Min(work.Limits.MostPreheat.Value.DegreesCelsius, MostBoardOfPartsC());
-        for (int i = 0; i < PreheatLevels; i++)
+        for (int i = 0; i < count; i++)
         {
-            double board = LeastPreheatC + ((most - LeastPreheatC) * i / (PreheatLevels - 1));
+            double board = LeastPreheatC + ((most - LeastPreheatC) * i / (count - 1));
             BoardHeat level = new(preheater, Temperature.FromDegreesCelsius(board));
             if (simulator.CanHold(level))
             {
