@@ -47,11 +47,14 @@ internal static class SampleReports
                 3,
                 new FinalJointLine(Solder, Temperature.FromDegreesCelsius(215), Temperature.FromDegreesCelsius(138), 0, 0.0008, true),
                 new Spread(0.1, 0.2, 0.4),
+                new Spread(0.2, 0.3, 0.5),
+                new Spread(0.3, 0.5, 0.9),
                 new Spread(0.01, 0.02, 0.09),
                 [new GaugeLine("laminate", new Spread(0, 0.01, 0.02), new Spread(0.01, 0.03, 0.11), "form only", "An invented reason.")],
                 "an invented gauge governs",
                 "an invented limit",
                 null,
+                [new Core.Planning.NeighbourStrain("C1", Core.Planning.NeighbourStrainKind.Rate, 5, 2, 4, "K/s")],
                 ["An invented caution."]),
         ],
         null,
@@ -94,6 +97,6 @@ internal static class SampleReports
         Duration.FromSeconds(3.25),
         Duration.FromSeconds(5.25),
         Duration.FromSeconds(10),
-        "the longest touch allowed",
+        "longest touch",
         Temperature.FromDegreesCelsius(255));
 }

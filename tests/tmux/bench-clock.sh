@@ -30,6 +30,7 @@ rung() { sleep 0.5; grep -q $'\a' "$folder/raw"; }
 expect "the bell rings at the dwell" rung
 press Space
 expect "the touch ends" see "TOOL OFF"
+expect "the timed flow teaches the next plan" see "Learned from 1 timed touch" 30
 press 5
 expect "the touch is in the record" see "touch: pad 1"
 
@@ -46,6 +47,13 @@ fill "2.0"
 expect "the touch is completed" see "TOOL OFF"
 press 5
 expect "the record has it" see "touch: pad 2, 2.0 s"
+
+press w
+expect "the record to hand over is written" see "Written: " 30
+press w
+expect "and not over itself without asking" see "Replace? There already" 30
+press n
+expect "which is left alone on request" see "Nothing was written"
 
 press Escape Escape Escape
 expect "Escape does not leave" see "[5 Record]"

@@ -34,7 +34,7 @@ open() {
     while [ $# -gt 0 ] && [ "$1" != -- ]; do settings+=("$1"); shift; done
     [ $# -gt 0 ] && shift && options=("$@")
     mux kill-server 2>/dev/null && sleep 0.3
-    mux new-session -d -s bench -x "$width" -y "$height" "cd '$folder' && exec env ${settings[*]} '$program' --store '$folder/jobs.db' ${options[*]}"
+    mux new-session -d -s bench -x "$width" -y "$height" "cd '$folder' && exec env ${settings[*]} '$program' --store '$folder/jobs.db' --calibrations '$folder/calibrations' ${options[*]}"
     mux set-option -t bench remain-on-exit on >/dev/null
 }
 

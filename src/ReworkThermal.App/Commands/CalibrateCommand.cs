@@ -174,6 +174,7 @@ internal static class CalibrateCommand
         touch.Seen switch
         {
             Sighting.Flowed flowed => CalibrationWords.Flowed(Numerals.Seconds(flowed.After)),
+            Sighting.FlowedWithin by => CalibrationWords.FlowedWithin(Numerals.Seconds(by.Within)),
             Sighting.NotFlowed not => CalibrationWords.NotFlowed(Numerals.Seconds(not.Within)),
             Sighting.Reading reading => CalibrationWords.Reading(reading.Probe, Numerals.Seconds(reading.After), Numerals.Celsius(reading.Value, 0)),
             _ => throw new InvalidOperationException("unknown kind of sighting"),

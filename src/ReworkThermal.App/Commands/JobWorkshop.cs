@@ -22,17 +22,30 @@ internal sealed class JobWorkshop
 
     private const string UsualRemoval = "braid";
 
-    private readonly Shell _shell;
+    private readonly DataRoot _root;
+    private readonly CancellationToken _cancellation;
     private readonly Dictionary<string, JointSite> _ownSites = new(StringComparer.Ordinal);
 
     /// <summary>Reads the data folders.</summary>
     /// <param name="shell">Where they are.</param>
     /// <param name="contact">How tips are taken to meet joints.</param>
     internal JobWorkshop(Shell shell, ContactState contact = ContactState.Tinned)
+        : this(shell.Data, Workshop.Load(shell.Data), new MeltingShelf(shell.Data), contact, shell.Cancellation)
     {
-        _shell = shell;
-        Workshop = Workshop.Load(shell.Data);
-        Melting = new MeltingShelf(shell.Data);
+    }
+
+    /// <summary>Works with data folders that are read already; one object serves one thread.</summary>
+    /// <param name="root">Where they are.</param>
+    /// <param name="workshop">Profiles and limits.</param>
+    /// <param name="melting">Phase engine and alloys.</param>
+    /// <param name="contact">How tips are taken to meet joints.</param>
+    /// <param name="cancellation">Stops simulations.</param>
+    internal JobWorkshop(DataRoot root, Workshop workshop, MeltingShelf melting, ContactState contact = ContactState.Tinned, CancellationToken cancellation = default)
+    {
+        _root = root;
+        _cancellation = cancellation;
+        Workshop = workshop;
+        Melting = melting;
         Room = Workshop.Profiles.Rooms.TryGetValue(UsualRoom, out Surroundings? room)
             ? room
             : throw new DataFileException([new DataFileProblem("profiles/rooms/" + UsualRoom + ".toml", 0, string.Empty, "there is no such file")]);
@@ -56,6 +69,9 @@ internal sealed class JobWorkshop
 
     /// <summary>Models and tools.</summary>
     internal JobBench Bench { get; }
+
+    /// <summary>Which data files are the user's own, one sentence each.</summary>
+    internal IReadOnlyList<string> OwnData => [.. OwnDataWords.ForRecord(_root.UsedOwnFiles)];
 
     /// <summary>The joints of a job and the solder that arrived in them.</summary>
     /// <param name="brief">What the job is about.</param>
@@ -105,7 +121,7 @@ internal sealed class JobWorkshop
     /// <param name="where">The joints of the job.</param>
     /// <returns>Its account.</returns>
     internal PadAccount Account(JobState state, PadId pad, JobSite.Known where) =>
-        new PadReplay(Bench).Of(state.Pads[pad], SiteOf(state, pad, where), where.BaseSolder, _shell.Cancellation);
+        new PadReplay(Bench).Of(state.Pads[pad], SiteOf(state, pad, where), where.BaseSolder, _cancellation);
 
     /// <summary>The joint that a pad is judged as.</summary>
     /// <param name="state">The job.</param>
@@ -151,8 +167,8 @@ internal sealed class JobWorkshop
     internal IReadOnlyList<string> SourcesFor(IEnumerable<MassFractions> solders) =>
     [
         .. Citations.Of(
-            _shell.Data.Files("profiles/limits"),
-            _shell.Data.SourcesOf("profiles"))
+            _root.Files("profiles/limits"),
+            _root.SourcesOf("profiles"))
             .Concat(solders.Distinct().SelectMany(Melting.SourcesFor))
             .Distinct(StringComparer.Ordinal),
     ];

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Core.Reports;
@@ -27,11 +28,21 @@ internal static class PlanCommand
         Option<int?> samples = Numbers.WholeOption("--samples", HelpText.Samples(PlanSampler.UsualSamples), 0, MostSamples);
         Option<int?> why = Numbers.WholeOption("--why", HelpText.Why, 1, MostPlans);
         Option<int[]> compare = new("--compare") { Description = HelpText.Compare, Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true, HelpName = "numbers" };
+        Option<string?> job = new("--job") { Description = HelpText.PlanJob, HelpName = "job" };
+        Option<string?> pad = new("--pad") { Description = HelpText.PlanPad, HelpName = "pad" };
+        Option<string?> store = new("--store") { Description = HelpText.TriageStore, HelpName = "file" };
         Option<string?> folder = CalibrateCommand.FolderOption();
-        Command command = new("plan", HelpText.Plan) { path, samples, why, compare, folder };
+        Command command = new("plan", HelpText.Plan) { path, samples, job, pad, store, why, compare, folder };
         command.SetAction(parse =>
         {
-            PlanWish wish = new(parse.GetRequiredValue(path), parse.GetValue(samples) ?? PlanSampler.UsualSamples, parse.GetValue(why), parse.GetValue(compare) ?? []);
+            PlanWish wish = new(
+                parse.GetRequiredValue(path),
+                parse.GetValue(samples) ?? PlanSampler.UsualSamples,
+                parse.GetValue(job),
+                parse.GetValue(pad),
+                parse.GetValue(store),
+                parse.GetValue(why),
+                parse.GetValue(compare) ?? []);
             return Front.Show(Answer(shell, wish, CalibrateCommand.FolderOf(parse.GetValue(folder))), parse.GetValue(json), shell);
         });
         return command;
@@ -44,6 +55,11 @@ internal static class PlanCommand
             return new Reply.Misused(Refusals.TooFewSamples(LeastSamples));
         }
 
+        if ((wish.Job is null) != (wish.Pad is null))
+        {
+            return new Reply.Misused(PlanWords.JobAndPad);
+        }
+
         Workshop workshop = Workshop.Load(shell.Data);
         PlanRequest request = PlanRequestFile.Read(wish.Path, workshop);
         if (request.Site.Joint is not ThroughJoint)
@@ -52,6 +68,11 @@ internal static class PlanCommand
         }
 
         request = request with { Calibration = calibrations.Find(request.BoardName)?.Learned };
+        if (wish is { Job: { } job, Pad: { } pad } && WithPad(shell, wish.Store, job, pad, ref request) is { } fault)
+        {
+            return new Reply.Misused(fault);
+        }
+
         MeltingShelf shelf = new(shell.Data);
         PlanOutcome outcome = Outcome(shell, workshop, shelf, request, wish.Samples);
         PlanReport report = PlanReporting.Of(request, outcome, SourcesFor(shell, shelf, request, outcome));
@@ -69,6 +90,36 @@ internal static class PlanCommand
                 { Compare: [int first, int second] } => new PlanCompareView(report, first, second),
                 _ => new PlanView(report),
             });
+    }
+
+    /// <summary>Gives a request the pad of a job.</summary>
+    /// <returns>Null when all is well, or the complaint.</returns>
+    private static string? WithPad(Shell shell, string? store, string job, string pad, ref PlanRequest request)
+    {
+        if (PadId.Fault(pad) is { } bad)
+        {
+            return JobWords.BadPadName(pad, bad);
+        }
+
+        JobPads pads = JobPads.Read(shell, store, job, request);
+        if (pads is not JobPads.Judged judged)
+        {
+            return ((JobPads.Refused)pads).Reason;
+        }
+
+        PadId id = new(pad);
+        if (judged.Accounts.FirstOrDefault(a => a.Ledger.Pad == id) is not { } account)
+        {
+            return BudgetWords.NoSuchPad(id, judged.State.Pads.Keys);
+        }
+
+        if (account.Ledger.Joint is { } own && own != request.JointName)
+        {
+            return PlanWords.OtherJoint(job, own, request.JointName);
+        }
+
+        request = request with { Pad = account, Assumed = [.. request.Assumed, .. judged.Notes, .. account.Notes] };
+        return null;
     }
 
     private static PlanOutcome Outcome(Shell shell, Workshop workshop, MeltingShelf shelf, PlanRequest request, int samples)

@@ -17,11 +17,17 @@ internal static class RecordMaking
     /// <param name="shell">Where the data are.</param>
     /// <param name="state">The job.</param>
     /// <returns>The record.</returns>
-    internal static RecordReport Of(Shell shell, JobState state)
+    internal static RecordReport Of(Shell shell, JobState state) => Of(shell.Data, new JobWorkshop(shell), state);
+
+    /// <summary>Gathers a record with data folders that are read already.</summary>
+    /// <param name="data">Where they are.</param>
+    /// <param name="workshop">What they say.</param>
+    /// <param name="state">The job.</param>
+    /// <returns>The record.</returns>
+    internal static RecordReport Of(DataRoot data, JobWorkshop workshop, JobState state)
     {
-        JobWorkshop workshop = new(shell);
         string version = typeof(RecordMaking).Assembly.GetName().Version?.ToString(3) ?? string.Empty;
-        string fingerprint = Fingerprint(shell.Data);
+        string fingerprint = Fingerprint(data);
         if (workshop.SiteOf(state.Brief) is not JobSite.Known known)
         {
             return new RecordReport(
@@ -30,7 +36,7 @@ internal static class RecordMaking
                 ((JobSite.Unknown)workshop.SiteOf(state.Brief)).Reason,
                 RecordReporting.Alloys(state, state.Brief.BaseSolder, workshop.Melting.Alloys.Find),
                 null,
-                [.. OwnDataWords.ForRecord(shell.Data.UsedOwnFiles)],
+                [.. OwnDataWords.ForRecord(data.UsedOwnFiles)],
                 [],
                 version,
                 fingerprint);
@@ -45,7 +51,7 @@ internal static class RecordMaking
             null,
             RecordReporting.Alloys(state, state.Brief.BaseSolder ?? JobWorkshop.UsualSolder, workshop.Melting.Alloys.Find),
             most is null ? null : RecordReporting.Final(most, workshop.Bench, sources),
-            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n))), .. OwnDataWords.ForRecord(shell.Data.UsedOwnFiles)],
+            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n))), .. OwnDataWords.ForRecord(data.UsedOwnFiles)],
             sources,
             version,
             fingerprint);

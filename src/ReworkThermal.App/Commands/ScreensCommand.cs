@@ -16,8 +16,10 @@ internal static class ScreensCommand
         Option<bool> plain = new("--plain") { Description = HelpText.Plain };
         Option<bool> light = new("--light") { Description = HelpText.Light };
         root.Add(plain);
+        Option<string?> calibrations = CalibrateCommand.FolderOption();
         root.Add(light);
-        root.SetAction(parse => Run(new ScreenOptions(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store)), shell));
+        root.Add(calibrations);
+        root.SetAction(parse => Run(new ScreenOptions(parse.GetValue(plain), parse.GetValue(light), parse.GetValue(store), parse.GetValue(calibrations)), shell));
     }
 
     /// <summary>Runs the terminal UI, or says why it cannot.</summary>

@@ -2,7 +2,6 @@ using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Boards;
-using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
@@ -10,7 +9,6 @@ using ReworkThermal.Core.Planning.Triage;
 using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Calibrations;
 using ReworkThermal.Data.Requests;
-using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Commands;
 
@@ -61,7 +59,7 @@ internal static class TriageCommand
         }
 
         request = request with { Calibration = calibrations.Find(request.BoardName)?.Learned };
-        (IReadOnlyList<PadSituation> pads, string? fault) = wish.Job is { } job ? Registered(workshop, request, job, wish.Store) : (Counted(request, wish), null);
+        (IReadOnlyList<PadSituation> pads, string? fault) = wish.Job is { } job ? Registered(shell, request, job, wish.Store) : (Counted(request, wish), null);
         if (fault is not null)
         {
             return new Reply.Misused(fault);
@@ -98,29 +96,25 @@ internal static class TriageCommand
             true)),
     ];
 
-    private static (IReadOnlyList<PadSituation> Pads, string? Fault) Registered(Workshop workshop, PlanRequest request, string text, string? path)
+    private static (IReadOnlyList<PadSituation> Pads, string? Fault) Registered(Shell shell, PlanRequest request, string job, string? store)
     {
-        using SqliteJobStore store = SqliteJobStore.OpenExisting(path ?? StorePlace.Default());
-        List<JobHeader> fitting = [.. store.List().Where(h => h.Id.Value.StartsWith(text, StringComparison.Ordinal) || h.Brief.Label == text)];
-        if (fitting is not [JobHeader header])
+        JobPads pads = JobPads.Read(shell, store, job, request);
+        if (pads is not JobPads.Judged judged)
         {
-            return ([], TriageWords.WhichJob(text, fitting.Count));
+            return ([], ((JobPads.Refused)pads).Reason);
         }
 
-        JobState state = JobState.Replay(header.Id, store.Read(header.Id));
-        IReadOnlyList<PadSituation> pads = [.. state.Pads.Values.Where(p => p.Pin is not null).Select(p => new PadSituation(
-            p.Pad,
-            p.State,
-            PriorOf(workshop, p.Prior) ?? request.Prior,
-            p.Pin!.Duty is not PinDuty.NoConnect))];
-        return pads.Count > 0 ? (pads, null) : ([], TriageWords.NoPins(text));
+        IReadOnlyList<PadSituation> pins =
+        [
+            .. judged.Accounts.Where(a => a.Ledger.Pin is not null).Select(a => new PadSituation(
+                a.Ledger.Pad,
+                a.Ledger.State,
+                a.PriorIsAssumed ? request.Prior : a.Prior,
+                a.Ledger.Pin!.Duty is not PinDuty.NoConnect)
+            {
+                Damage = a.Steps.Count > 0 ? a.Damage : null,
+            }),
+        ];
+        return pins.Count > 0 ? (pins, null) : ([], TriageWords.NoPins(job));
     }
-
-    private static PriorHeat? PriorOf(Workshop workshop, PriorCondition? condition) => condition switch
-    {
-        PriorCondition.Sound => workshop.Limits.PriorOrNull("sound"),
-        PriorCondition.Touched => workshop.Limits.PriorOrNull("touched"),
-        PriorCondition.Scorched => workshop.Limits.PriorOrNull("scorched"),
-        _ => null,
-    };
 }

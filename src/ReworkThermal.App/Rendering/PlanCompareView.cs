@@ -42,7 +42,7 @@ internal sealed class PlanCompareView(PlanReport report, int first, int second) 
         json.WriteEndArray();
     }
 
-    private IEnumerable<string> Cautions(int number) => report.Plans[number - 1].Cautions;
+    private IEnumerable<string> Cautions(int number) => PlanCautions.Of([report.Plans[number - 1]]);
 
     private IEnumerable<(string Name, string First, string Second)> Rows()
     {

@@ -1,5 +1,7 @@
 using System.Text.Json;
+using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Reports;
 
 namespace ReworkThermal.App.Rendering;
@@ -37,9 +39,12 @@ internal static class PlanJson
         WriteTouch(json, "refit", plan.Refit);
         WriteFinal(json, plan.Final);
         WriteSpread(json, "budget_share_range", plan.BudgetShare);
+        WriteSpread(json, "budget_share_now", plan.BudgetNow);
+        WriteSpread(json, "budget_share_after", plan.BudgetAfter);
         WriteSpread(json, "laminate_share_range", plan.LaminateShare);
         WriteGauges(json, plan.Gauges);
         json.Text("budget_reason", plan.BudgetReason);
+        WriteNeighbours(json, plan.Neighbours);
         json.Sentences("cautions", plan.Cautions);
     }
 
@@ -114,6 +119,24 @@ internal static class PlanJson
             WriteSpread(json, "after", gauge.After);
             json.Text("support", gauge.Support);
             json.Text("reason", gauge.Reason);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+    }
+
+    private static void WriteNeighbours(Utf8JsonWriter json, IReadOnlyList<NeighbourStrain> strains)
+    {
+        json.WriteStartArray("neighbours");
+        foreach (NeighbourStrain strain in strains)
+        {
+            json.WriteStartObject();
+            json.Text("name", strain.Part);
+            json.Text("limit_of", PlanWords.NameOf(strain.Kind));
+            json.Number("worst", strain.Worst, 2);
+            json.Number("doubtful_from", strain.Doubtful, 2);
+            json.Number("limit", strain.Most, 2);
+            json.Text("unit", strain.Unit);
             json.WriteEndObject();
         }
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Reports;
-using UnitsNet;
 
 namespace ReworkThermal.App.Rendering;
 
@@ -24,7 +23,8 @@ internal static class PlanPage
             [PlanWords.Passes, plan.Passes.ToString(CultureInfo.InvariantCulture)],
             .. Touch(PlanWords.Refit, plan.Refit),
             [PlanWords.FinalJoint, FinalOf(plan.Final)],
-            [PlanWords.BudgetShare, RangeOf(plan.BudgetShare)],
+            [PlanWords.HeatBudget, PlanWords.NowAndAfter(Numerals.Percent(plan.BudgetNow.Central), Numerals.Percent(plan.BudgetAfter.Central), RangeOf(plan.BudgetShare))],
+            [string.Empty, plan.BudgetReason],
             [PlanWords.LaminateShare, RangeOf(plan.LaminateShare)],
             [PlanWords.BindingLimit, plan.BindingLimit],
         ];
@@ -34,16 +34,6 @@ internal static class PlanPage
         }
 
         page.Table(["", ""], rows);
-        page.Blank();
-        page.Table(PlanWords.GaugeColumns, [.. plan.Gauges.Select(g => (IReadOnlyList<string>)
-        [
-            g.Name,
-            Numerals.Percent(g.Before.Central),
-            Numerals.Percent(g.After.Central),
-            PlanWords.FromTo(Numerals.Percent(g.After.Low), Numerals.Percent(g.After.High)),
-            g.Support,
-        ])]);
-        page.Paragraph(plan.BudgetReason);
     }
 
     private static string AddedOf(PlanLine plan)
@@ -79,7 +69,7 @@ internal static class PlanPage
 
     private static IEnumerable<IReadOnlyList<string>> Sampled(TimeSpread spread)
     {
-        yield return [PlanWords.TimeToFlow, PlanWords.Sampled(TimeOf(spread.P50, spread), TimeOf(spread.P10, spread), TimeOf(spread.P90, spread))];
+        yield return [PlanWords.TimeToFlow, SampledOf(spread)];
         yield return [string.Empty, PlanWords.Finished(spread.FinishedInTime, spread.Samples)];
         if (spread.PadTooHot > 0)
         {
@@ -92,7 +82,10 @@ internal static class PlanPage
         }
     }
 
-    private static string TimeOf(Duration? time, TimeSpread spread) => time is { } known ? Numerals.Seconds(known) : PlanWords.Over(Numerals.Seconds(spread.Followed));
+    private static string SampledOf(TimeSpread spread) => PlanWords.Sampled(
+        spread.P50 is { } middle ? PlanWords.OnMiddleBench(Numerals.Seconds(middle)) : PlanWords.MiddleBenchNever(Numerals.Seconds(spread.Followed)),
+        spread.P10 is { } early ? PlanWords.OneInTenUnder(Numerals.Seconds(early)) : null,
+        spread.P90 is { } late ? PlanWords.OneInTenOver(Numerals.Seconds(late)) : PlanWords.OneInTenNever(Numerals.Seconds(spread.Followed)));
 
     private static string FinalOf(FinalJointLine final) => PlanWords.FinalIs(
         final.Composition.ToString(),

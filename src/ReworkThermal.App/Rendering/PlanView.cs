@@ -33,7 +33,7 @@ internal sealed class PlanView(PlanReport report) : IRenderedReport
         }
 
         page.List(PlanWords.BudgetHeading, report.Budget);
-        page.List(CommonWords.Cautions, [.. report.Plans.SelectMany(p => p.Cautions).Concat(PlanWords.BenchCautions).Distinct()]);
+        page.List(CommonWords.Cautions, [.. PlanCautions.Of(report.Plans), .. PlanWords.BenchCautions]);
         page.List(CommonWords.Notes, report.Notes);
         page.Sources(report.Sources);
     }
@@ -82,13 +82,18 @@ internal sealed class PlanView(PlanReport report) : IRenderedReport
     [
         (index + 1).ToString(CultureInfo.InvariantCulture),
         plan.Kind,
-        plan.Alloy ?? PlanWords.Nothing,
-        plan.Alloy is null ? string.Empty : Numerals.Milligrams(plan.AddedMass),
-        plan.First.IronSetting is { } iron ? Numerals.Celsius(iron, 0) : PlanWords.NotUsed,
+        ToolOf(plan.First),
         plan.First.Preheater is null ? PlanWords.NotUsed : Numerals.Celsius(plan.First.Board, 0),
         Numerals.Seconds(plan.First.Dwell),
-        Numerals.Seconds(plan.First.Stop),
         plan.Passes.ToString(CultureInfo.InvariantCulture),
         Numerals.Percent(plan.BudgetShare.Central),
+        plan.Alloy is null ? PlanWords.Nothing : $"{Numerals.Milligrams(plan.AddedMass)} {plan.Alloy}",
     ];
+
+    private static string ToolOf(TouchLine touch) => touch switch
+    {
+        { IronSetting: { } iron } => Numerals.Celsius(iron, 0),
+        { Air: { } air } => PlanWords.ByAir(Numerals.Celsius(air.Setting, 0)),
+        _ => PlanWords.NotUsed,
+    };
 }

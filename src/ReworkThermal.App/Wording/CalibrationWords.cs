@@ -36,6 +36,8 @@ internal static class CalibrationWords
 
     internal static string Flowed(string after) => $"flowed after {after}";
 
+    internal static string FlowedWithin(string within) => $"flowed within {within}, not timed closer";
+
     internal static string NotFlowed(string within) => $"did not flow in {within}";
 
     internal static string Reading(string probe, string after, string value) => $"{probe} at {value} after {after}";

@@ -114,6 +114,8 @@ internal static class EventWords
     private static string Of(TimedMeasurement measurement) => measurement switch
     {
         TimedMeasurement.Flow flow => string.Create(CultureInfo.InvariantCulture, $"timed at pad {flow.Pad}: flowed after {flow.TimeToFlow.Seconds:0.#} s, {Tools(flow.Tools)}"),
+        TimedMeasurement.FlowedWithin by => string.Create(CultureInfo.InvariantCulture, $"seen at pad {by.Pad}: flowed within {by.Within.Seconds:0.#} s, {Tools(by.Tools)}"),
+        TimedMeasurement.NotFlowed not => string.Create(CultureInfo.InvariantCulture, $"seen at pad {not.Pad}: did not flow within {not.Within.Seconds:0.#} s, {Tools(not.Tools)}"),
         TimedMeasurement.Reading reading => string.Create(CultureInfo.InvariantCulture, $"read at pad {reading.Pad}: {reading.Shown.DegreesCelsius:0} °C at {Visible(reading.Place)} after {reading.After.Seconds:0.#} s"),
         TimedMeasurement.Trace trace => $"temperatures recorded at pad {trace.Pad}, {Visible(trace.Place)}",
         _ => throw new ArgumentOutOfRangeException(nameof(measurement)),

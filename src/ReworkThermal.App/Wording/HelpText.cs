@@ -124,6 +124,10 @@ internal static partial class HelpText
 
     internal const string Triage = "Foresee a whole repair before it is accepted: touches, bench time, pads by band, wires.";
 
+    internal const string PlanJob = "Job of the pad: its logged touches count instead of the assumed earlier heat. Goes with --pad.";
+
+    internal const string PlanPad = "Pad of that job.";
+
     internal const string TriageJob = "Job whose pins are meant, by identity or label.";
 
     internal const string TriageStore = "Job store to read; the usual one by default.";

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Planning;
 
 namespace ReworkThermal.App.Wording;
 
@@ -31,6 +32,8 @@ internal static class PlanWords
 
     internal const string BudgetShare = "heat budget used";
 
+    internal const string HeatBudget = "heat budget";
+
     internal const string LaminateShare = "laminate used";
 
     internal const string BindingLimit = "held back by";
@@ -58,9 +61,7 @@ internal static class PlanWords
     internal const string Same = "same";
 
     internal static readonly string[] OverviewColumns =
-        ["", "kind", "add", ">mass", ">iron", ">board", ">dwell", ">stop at", ">passes", ">budget used"];
-
-    internal static readonly string[] GaugeColumns = ["gauge", ">before", ">after", ">range after", "support"];
+        ["", "kind", ">tool", ">board", ">dwell", ">pass", ">used", "add"];
 
     internal static readonly string[] BenchCautions =
     [
@@ -68,6 +69,38 @@ internal static class PlanWords
         "Unplug the equipment, take batteries out and discharge capacitors before work; mains-powered equipment belongs in licensed hands where the law says so.",
         "Do not pull: the part comes out when every one of its joints is liquid.",
     ];
+
+    internal static string NowAndAfter(string now, string after, string used) => $"{now} now, {after} after: the job uses {used}";
+
+    internal static string ByAir(string setting) => $"air {setting}";
+
+    /// <summary>A caution with the plans it belongs to; all of them need no numbers.</summary>
+    internal static string CautionOf(string caution, IReadOnlyList<int> plans, int of) => plans.Count == of
+        ? caution
+        : string.Create(CultureInfo.InvariantCulture, $"{(plans.Count == 1 ? "Plan" : "Plans")} {Listed(plans)}: {caution}");
+
+    internal static string Strain(NeighbourStrain strain, string least, string most, string doubtful, string limit, bool isOver)
+    {
+        string figures = least == most ? $"{most} {strain.Unit}" : $"{least} to {most} {strain.Unit}";
+        string does = strain.Kind switch
+        {
+            NeighbourStrainKind.Temperature => "reaches",
+            NeighbourStrainKind.Difference => "has a difference over its length of",
+            NeighbourStrainKind.Rate => "is heated at",
+            _ => throw new ArgumentOutOfRangeException(nameof(strain)),
+        };
+        return isOver
+            ? $"{strain.Part} near the joint {does} {figures}, above its limit of {limit} {strain.Unit}: shield it."
+            : $"{strain.Part} near the joint {does} {figures}; its limit of {limit} {strain.Unit} is in doubt from {doubtful} {strain.Unit} on.";
+    }
+
+    internal static string NameOf(NeighbourStrainKind kind) => kind switch
+    {
+        NeighbourStrainKind.Temperature => "temperature",
+        NeighbourStrainKind.Difference => "difference over its length",
+        NeighbourStrainKind.Rate => "heating rate",
+        _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+    };
 
     internal static string NoPlan(string reason) => $"No plan holds every limit: {reason}";
 
@@ -90,16 +123,26 @@ internal static class PlanWords
     internal static string Tools(string iron, string heat) => $"{iron}; {heat}";
 
     internal static string Times(string flow, string dwell, string stop, string reason) =>
-        $"flows after {flow}; hold for {dwell}; stop at {stop} at the latest, flowed or not ({reason})";
+        $"flows after {flow}, hold {dwell}, stop by {stop} flowed or not ({reason})";
 
     internal static string PadPeak(string peak) => $"up to {peak} between pad and laminate";
 
     internal static string FinalIs(string composition, string solidus, string end, string liquid, bool clean) =>
-        $"{composition}: solidus {solidus}, last liquid at {end}, {liquid} liquid at 100 °C" + (clean ? string.Empty : "; NOT clean enough");
+        $"{composition}: solidus {solidus}, last liquid at {end}" + (clean ? string.Empty : $", {liquid} liquid at 100 °C: NOT clean enough");
 
     internal static string AirAt(string nozzle, string setting, string flow, string distance) => $"{nozzle} at {setting}, {flow}, {distance} away";
 
-    internal static string Sampled(string middle, string early, string late) => $"{middle} on the middle bench; one bench in ten under {early}, nine in ten under {late}";
+    internal static string Sampled(string middle, string? early, string late) => early is null ? $"{middle}; {late}" : $"{middle}; {early}, {late}";
+
+    internal static string OnMiddleBench(string time) => $"{time} on the middle bench";
+
+    internal static string MiddleBenchNever(string followed) => $"the middle bench is not done within {followed}";
+
+    internal static string OneInTenUnder(string time) => $"one bench in ten takes under {time}";
+
+    internal static string OneInTenOver(string time) => $"one in ten over {time}";
+
+    internal static string OneInTenNever(string followed) => $"one in ten is not done within {followed}";
 
     internal static string Finished(int finished, int samples) =>
         string.Create(CultureInfo.InvariantCulture, $"done before the stop on {finished} of {samples} sampled benches");
@@ -109,7 +152,12 @@ internal static class PlanWords
 
     internal static string Influence(string advice, string input, string share) => $"{advice}: {input} explains {share} of the spread";
 
-    internal static string Over(string time) => $"(over {time})";
+    internal const string JobAndPad = "--job and --pad go together: the plan is for one pad of one job.";
+
+    internal static string OtherJoint(string job, string joint, string requested) =>
+        $"'{job}' is about the joint {joint}, the request about {requested}: ask for a plan of the joint that the pad belongs to.";
+
+    internal static string OtherBoard(string job, string board, string requested) => $"'{job}' is about the board {board}, the request about {requested}.";
 
     internal const string Sampling = "sampling";
 
@@ -128,4 +176,10 @@ internal static class PlanWords
     internal static string FromTo(string low, string high) => $"{low} to {high}";
 
     internal static string Range(string central, string low, string high) => $"{central} ({low} to {high})";
+
+    private static string Listed(IReadOnlyList<int> numbers)
+    {
+        string[] names = [.. numbers.Select(n => n.ToString(CultureInfo.InvariantCulture))];
+        return names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
+    }
 }

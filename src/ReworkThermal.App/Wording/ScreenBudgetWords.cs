@@ -8,12 +8,8 @@ internal static class ScreenBudgetWords
     internal const string NoSite = "board or joint missing";
     internal const string NoBoard = "board not known";
     internal const string NoJoint = "joint not known";
-    internal const string NoPrior = "H: heat before?";
-    internal const string NoLaminate = "laminate not known";
     internal const string NoTool = "neither iron nor hot air is set";
-    internal const string NoFlow = "no solder given for the joint";
-
-    internal static string Misfit(string why) => $"joint does not fit board: {why}";
+    internal const string NoMelting = "the melting of the solder could not be computed";
 
     internal static string UnknownIron(string? name) => $"iron '{name}' is not in profiles/irons";
 

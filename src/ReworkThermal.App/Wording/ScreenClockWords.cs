@@ -16,7 +16,7 @@ internal static class ScreenClockWords
     internal const string StopNow = "STOP NOW";
     internal const string Off = "TOOL OFF";
     internal const string AskFlow = "Did it flow? Y yes, N no, Space next touch";
-    internal const string Keys = "Space start/stop   up/down pad   U I A B settings";
+    internal const string Keys = "Space start/stop   up/down pad   U S I A B settings";
     internal const string RunningKeys = "Space stops the touch   F marks the flow";
     internal const string OpenKeys = "K say how long it was   D it gave no heat";
     internal const string Interrupted = "A touch was cut short";
@@ -30,7 +30,7 @@ internal static class ScreenClockWords
     internal const string NoTool = "Set a tool first: I iron, A hot air, B board heat.";
     internal const string SettleFirst = "Settle the interrupted touch first: K or D.";
     internal const string Released = "Tool off; into the record.";
-    internal const string NoFlowKept = "Kept as a note: it did not flow.";
+    internal const string NoFlowKept = "In the record: it did not flow.";
     internal const string NoPlan = "no plan: no dwell, no stop, no bell";
     internal const string NotUsed = "not used";
     internal const string Seconds = "s";
@@ -84,7 +84,7 @@ internal static class ScreenClockWords
         $"dwell {plan.Dwell.Seconds:0.0} s   stop {plan.Stop.Seconds:0.0} s");
 
     internal static string Budget(double? before, double? now, double? atStop) =>
-        $"budget {Share(before)} | off now {Share(now)} | at stop {Share(atStop)}";
+        $"budget {Share(before)}, off now {Share(now, "0.0")}, at stop {Share(atStop)}";
 
     internal static string NoSimulation(string reason) => $"clock only: {reason}";
 
@@ -94,24 +94,31 @@ internal static class ScreenClockWords
 
     internal static string OffFor(TimeSpan length, TimeSpan since) => string.Create(
         CultureInfo.InvariantCulture,
-        $"was on {length.TotalSeconds:0.0} s, off for {since.TotalSeconds:0} s");
+        $"On for {length.TotalSeconds:0.0} s, off for {since.TotalSeconds:0} s");
 
-    internal const string FlowKept = "Kept as a note. F at the moment of flow times it, and later plans learn from that.";
+    internal const string FlowKept = "In the record: it flowed. F at the moment of flow teaches more.";
 
     internal static string Wait(CoolDown coolDown, TimeSpan off) => coolDown switch
     {
         CoolDown.Wait wait when wait.Time.Seconds > off.TotalSeconds => string.Create(
             CultureInfo.InvariantCulture,
-            $"Let it cool {Math.Ceiling(wait.Time.Seconds - off.TotalSeconds):0} s more, to {wait.Target.DegreesCelsius:0} °C."),
+            $"Cool to {wait.Target.DegreesCelsius:0} °C in about {Math.Ceiling(wait.Time.Seconds - off.TotalSeconds):0} s."),
         CoolDown.NotWithin never when never.Asked.Seconds > off.TotalSeconds => string.Create(
             CultureInfo.InvariantCulture,
             $"It does not cool to {never.Target.DegreesCelsius:0} °C within {never.Asked.Seconds:0} s."),
         _ => string.Create(CultureInfo.InvariantCulture, $"Cool enough: below {coolDown.Target.DegreesCelsius:0} °C by estimate."),
     };
 
-    internal static string FlowedNote(TimeSpan length) => string.Create(CultureInfo.InvariantCulture, $"flowed within {length.TotalSeconds:0.0} s");
+    internal static string Added(AddedSolder? added) => added switch
+    {
+        { Mass: { } mass } => string.Create(CultureInfo.InvariantCulture, $"{mass.Milligrams:0.#} mg {added.Designation}"),
+        { } filled => $"{filled.Designation}, fills up",
+        null => "nothing",
+    };
 
-    internal static string NotFlowedNote(TimeSpan length) => string.Create(CultureInfo.InvariantCulture, $"did not flow within {length.TotalSeconds:0.0} s");
+    internal static string TraceTitle(double? warmStart) => warmStart is double celsius
+        ? string.Create(CultureInfo.InvariantCulture, $"p pad  j coldest solder  begins at {celsius:0} °C")
+        : PadTrace;
 
     internal static string NotLogged(TimeSpan length, string reason) => string.Create(
         CultureInfo.InvariantCulture,
@@ -132,5 +139,5 @@ internal static class ScreenClockWords
         _ => "tool",
     };
 
-    private static string Share(double? share) => share is double known ? string.Create(CultureInfo.InvariantCulture, $"{known * 100:0.#} %") : "?";
+    private static string Share(double? share, string format = "0") => share is double known ? (known * 100).ToString(known < 1 ? format : "0", CultureInfo.InvariantCulture) + " %" : "?";
 }

@@ -41,7 +41,9 @@ internal static class ScreenEventWords
 
     private static string Measurement(TimedMeasurement measurement) => measurement switch
     {
-        TimedMeasurement.Flow flow => string.Create(CultureInfo.InvariantCulture, $"timed: pad {flow.Pad} flowed within {flow.TimeToFlow.Seconds:0.0} s"),
+        TimedMeasurement.Flow flow => string.Create(CultureInfo.InvariantCulture, $"timed: pad {flow.Pad} flowed after {flow.TimeToFlow.Seconds:0.0} s"),
+        TimedMeasurement.FlowedWithin by => string.Create(CultureInfo.InvariantCulture, $"seen: pad {by.Pad} flowed within {by.Within.Seconds:0.0} s"),
+        TimedMeasurement.NotFlowed not => string.Create(CultureInfo.InvariantCulture, $"seen: pad {not.Pad} did not flow within {not.Within.Seconds:0.0} s"),
         TimedMeasurement.Reading reading => string.Create(
             CultureInfo.InvariantCulture,
             $"measured: {reading.Place} at pad {reading.Pad}, {reading.Shown.DegreesCelsius:0.#} °C after {reading.After.Seconds:0.0} s"),

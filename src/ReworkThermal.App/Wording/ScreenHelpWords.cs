@@ -52,7 +52,7 @@ internal static class ScreenHelpWords
         Place.Plan =>
         [
             ("left right", "choose; Enter to type; what is wrong stands beside the line"),
-            ("R, Esc", "run; break off"),
+            ("R, Esc", "run; break off. Plans show at once, their spread when 200 benches are sampled"),
             ("K", "keep the chosen plan in the job: the clock takes its settings"),
             ("V", "from answer to request and back"),
             ("dwell, stop", "how long a touch should last; when it must end whatever happens"),
@@ -61,15 +61,17 @@ internal static class ScreenHelpWords
         [
             ("Space Enter", "start and stop a touch; a pedal that sends one of them does it too"),
             ("", "two strokes within 0.7 s count as one, for a pedal held down"),
-            ("F", "it flows now (times the flow); after the touch Y or N"),
-            ("up down U", "pad; what the touch is for"),
+            ("F", "it flows now; after the touch Y or N. Both teach later plans how this board takes heat"),
+            ("up down U S", "pad; what the touch is for; whether solder goes in"),
             ("I A B", "iron, hot air, board heat; empty when not used"),
+            ("begins at", "the pad is still warm from the touches before; the trace takes that heat along"),
             ("bell", "once at the dwell, three times at the stop of the kept plan"),
         ],
         Place.Record =>
         [
             ("V", "an entry was a mistake: it stays readable and does not count; needs a reason"),
-            ("N X", "note; write the record to a file"),
+            ("W", "write the record to hand over, as a page and as text, into this folder"),
+            ("N X", "note; write all entries as JSON, for another program"),
             ("C", "checks and back; P pass, F fail, R reading in ohm or OL"),
         ],
         _ => throw new ArgumentOutOfRangeException(nameof(place)),

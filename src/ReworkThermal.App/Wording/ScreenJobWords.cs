@@ -21,7 +21,7 @@ internal static class ScreenJobWords
     internal const string FieldKeys = "Enter edits   Tab pins   A add pins   N note   J jobs";
     internal const string PinKeys = "S sound  L loose  M missing  W wired   H heat before   N note   Enter to clock";
     internal const string PinsToAdd = "pins to add";
-    internal const string PinsHint = "1=VBUS 2=GND 3=NC 4=SHELL, 5-9 without checks, / next row";
+    internal const string PinsHint = "1=VBUS 2=GND 4=SHELL, 5-9 without checks, / next row";
     internal const string FilterLabel = "show only pins with";
     internal const string PadDescription = "entered without a destination";
     internal const string ChoosePadFirst = "Choose a pin first: Tab goes to them.";

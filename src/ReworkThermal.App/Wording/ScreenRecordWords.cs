@@ -8,8 +8,8 @@ namespace ReworkThermal.App.Wording;
 internal static class ScreenRecordWords
 {
     internal const string EntriesTitle = "Record, latest first (times UTC)";
-    internal const string EntryKeys = "up/down entry   V void   N note   C checks   X export";
-    internal const string CheckKeys = "up/down check   P pass   F fail   R reading   C record   X export";
+    internal const string EntryKeys = "up/down entry   V void   N note   C checks   W write up   X export";
+    internal const string CheckKeys = "up/down check   P pass   F fail   R reading   C record   W write up";
     internal const string NoChecks = "No checks: they follow from pins with a destination (1, then A: 1=VBUS 2=GND).";
     internal const string ExportLabel = "write the record as JSON to";
     internal const string PathNeeded = "name a file";
@@ -17,6 +17,16 @@ internal static class ScreenRecordWords
     internal const string OverRange = "OL";
     internal const string JudgeFirst = "say P or F first; the reading is added to it";
     internal const string Void = "VOID";
+    internal const string Writing = "writing the record ...";
+    internal const string Untouched = "Nothing was written; the files are as they were.";
+    internal const string ReplaceKeys = "Y replaces them   any other key leaves them";
+
+    internal static string RecordName(JobId job, string ending) => $"record-{job}.{ending}";
+
+    internal static string Written(IReadOnlyList<string> paths) =>
+        $"Written: {paths[0]}{string.Concat(paths.Skip(1).Select(p => $" and {Path.GetFileName(p)}"))}";
+
+    internal static string There(IReadOnlyList<string> paths) => $"Replace? There already: {paths[0]}{string.Concat(paths.Skip(1).Select(p => $" and {Path.GetFileName(p)}"))}";
 
     internal static string Exported(string path) => $"The record is in {path}.";
 

@@ -21,6 +21,7 @@ internal static class ScreenWords
     internal const string TextNeeded = "write something, or Esc to give up";
     internal const string ReasonNeeded = "the record needs a reason; write one, or Esc to give up";
     internal const string EntryKeys = "Enter keeps   Esc gives up";
+    internal const string EntryKeysShort = "Enter, Esc";
     internal const string EntryKeysWithOptions = "up/down chooses   Enter keeps   Esc gives up";
     internal const string GeneralKeys = "1-5 places   ? help   ! cautions   Q leave";
     internal const string LeaveQuestion = "Leave the program? Everything is saved.";

@@ -19,10 +19,6 @@ internal static class TriageWords
 
     internal static readonly string[] PadColumns = ["pad", "state", "earlier heat", ">touches", "before", "after", "at worst", "wire", "reason"];
 
-    internal static string WhichJob(string text, int fitting) => fitting == 0
-        ? $"there is no job '{text}' in the store."
-        : string.Create(CultureInfo.InvariantCulture, $"'{text}' fits {fitting} jobs; give more of its identity.");
-
     internal static string NoPins(string text) => $"the job '{text}' has no pins yet; register them first.";
 
     internal static string Plan(string kind) => $"worked by the plan '{kind}'";

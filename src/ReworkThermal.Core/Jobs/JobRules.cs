@@ -159,6 +159,8 @@ public static class JobRules
         ?? measurement switch
         {
             TimedMeasurement.Flow flow => Within("the time to flow", flow.TimeToFlow, 86_400),
+            TimedMeasurement.FlowedWithin by => Within("the time within which it flowed", by.Within, 86_400),
+            TimedMeasurement.NotFlowed not => Within("the time within which it did not flow", not.Within, 86_400),
             TimedMeasurement.Reading reading => EventText.Required("the place of the probe", reading.Place)
                 ?? Within("the time of the reading", reading.After, 86_400)
                 ?? Within("the reading", reading.Shown),

@@ -25,6 +25,14 @@ public abstract record TimedMeasurement
     public sealed record Flow(PadId Pad, IReadOnlyList<ToolSetting> Tools, Temperature? BoardAtStart, Duration TimeToFlow)
         : TimedMeasurement(Pad, Tools, BoardAtStart);
 
+    /// <summary>The solder flowed at some time within this time, after which the tool came off; nobody timed it closer.</summary>
+    public sealed record FlowedWithin(PadId Pad, IReadOnlyList<ToolSetting> Tools, Temperature? BoardAtStart, Duration Within)
+        : TimedMeasurement(Pad, Tools, BoardAtStart);
+
+    /// <summary>The solder did not flow within this time, after which the tool came off.</summary>
+    public sealed record NotFlowed(PadId Pad, IReadOnlyList<ToolSetting> Tools, Temperature? BoardAtStart, Duration Within)
+        : TimedMeasurement(Pad, Tools, BoardAtStart);
+
     /// <summary>A probe at a named place showed a temperature this long after contact began.</summary>
     public sealed record Reading(
         PadId Pad,

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using System.Runtime.Intrinsics;
 
@@ -114,6 +115,7 @@ internal sealed class BandedCholesky
     }
 
     /// <summary>Solves L y = b in place from a column on, where b is zero before it.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Forward(double[] x, int from)
     {
         ref double values = ref MemoryMarshal.GetArrayDataReference(x);
@@ -150,6 +152,7 @@ internal sealed class BandedCholesky
     }
 
     /// <summary>Solves L^T x = y in place, down to a column.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     internal void Backward(double[] x, int downTo)
     {
         ref double values = ref MemoryMarshal.GetArrayDataReference(x);
@@ -202,6 +205,7 @@ internal sealed class BandedCholesky
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Eliminate(int from, int to)
     {
         ref double factor = ref MemoryMarshal.GetArrayDataReference(_factor);
@@ -235,6 +239,7 @@ internal sealed class BandedCholesky
     }
 
     // Four columns by plain left-to-right elimination.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void FactorPanel(int k)
     {
         for (int q = 0; q < Block; q++)

@@ -126,6 +126,28 @@ public sealed class PhaseEngine
     }
 
     /// <summary>
+    /// Share of the mass that is still liquid on cooling to a temperature without diffusion in the solid; the path is followed no
+    /// further than that, which is quicker than <see cref="SolidifyWithoutDiffusion"/>.
+    /// </summary>
+    /// <param name="alloy">The composition; mole fractions under 1e-9 are left out.</param>
+    /// <param name="temperature">Where to look.</param>
+    /// <param name="liquidPerStep">Share of the liquid that may freeze in one step, above 0 and below 1: larger is quicker and less exact.</param>
+    /// <returns>The share, 0 to 1; null when the path could not be followed.</returns>
+    internal double? LiquidLeftAt(MassFractions alloy, Temperature temperature, double liquidPerStep = ScheilWalk.UsualLiquidPerStep)
+    {
+        if (TraceProblem(alloy) is not null)
+        {
+            return null;
+        }
+
+        (EquilibriumKernel kernel, double[] overall) = Prepare(alloy);
+        ScheilWalk walk = new(kernel, overall, liquidPerStep);
+        return walk.Follow(Math.Max(temperature.Kelvins, _database.LowestKelvin), ScheilPath.NegligibleLiquid) is null
+            ? ScheilPath.LiquidAt(walk.Path, temperature.Kelvins)
+            : null;
+    }
+
+    /// <summary>
     /// Copper that a molten solder can hold before a copper-tin compound forms; the other elements keep their ratio. Below the
     /// solder's liquidus the answer is the metastable continuation.
     /// </summary>

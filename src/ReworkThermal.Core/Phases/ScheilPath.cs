@@ -52,20 +52,22 @@ public sealed class ScheilPath
     /// <summary>Share of the mass still liquid on cooling to a temperature [kg/kg].</summary>
     /// <param name="temperature">Any temperature.</param>
     /// <returns>0 to 1; at the temperature of a reaction, the value before it.</returns>
-    public double LiquidMassFractionAt(Temperature temperature)
+    public double LiquidMassFractionAt(Temperature temperature) => LiquidAt([.. _kelvin.Zip(_liquid)], temperature.Kelvins);
+
+    /// <summary>Reads a path of falling temperatures [K] and shares of liquid at a temperature.</summary>
+    internal static double LiquidAt(IReadOnlyList<(double Kelvin, double Liquid)> path, double kelvin)
     {
-        double kelvin = temperature.Kelvins;
-        if (kelvin >= _kelvin[0])
+        if (kelvin >= path[0].Kelvin)
         {
             return 1;
         }
 
-        for (int i = 1; i < _kelvin.Length; i++)
+        for (int i = 1; i < path.Count; i++)
         {
-            if (_kelvin[i] <= kelvin)
+            if (path[i].Kelvin <= kelvin)
             {
-                double width = _kelvin[i - 1] - _kelvin[i];
-                return width > 0 ? _liquid[i] + ((_liquid[i - 1] - _liquid[i]) * (kelvin - _kelvin[i]) / width) : _liquid[i - 1];
+                double width = path[i - 1].Kelvin - path[i].Kelvin;
+                return width > 0 ? path[i].Liquid + ((path[i - 1].Liquid - path[i].Liquid) * (kelvin - path[i].Kelvin) / width) : path[i - 1].Liquid;
             }
         }
 

@@ -85,17 +85,17 @@ internal sealed class CandidateList
     // The candidate's figures are its likely ones, from the runs without heat of melting and the refill's delay.
     private static string WhyBeaten(Candidate best, Plan winner)
     {
-        string flows = string.Create(CultureInfo.InvariantCulture, $"would work: {best.Mix.Added.Milligrams:0.0} mg flow at {best.Mix.FlowC:0} °C");
+        string flows = string.Create(CultureInfo.InvariantCulture, $"would work ({best.Mix.Added.Milligrams:0.0} mg, flows at {best.Mix.FlowC:0} °C)");
         int passes = best.Likely.Melts - 1;
         string against = winner.Alloy?.Name ?? "nothing added";
         if (passes != winner.Passes)
         {
-            return string.Create(CultureInfo.InvariantCulture, $"{flows}; but its leftovers take {passes} passes to clean out, against {winner.Passes} with {against}");
+            return string.Create(CultureInfo.InvariantCulture, $"{flows}, but takes {passes} passes to clean out; {against} takes {winner.Passes}");
         }
 
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{flows}; but as many passes use about {best.Likely.Laminate * 100:0.00} % of the time to delamination, against {winner.LaminateShare.Central * 100:0.00} % with {against}");
+            $"{flows}, but uses about {best.Likely.Laminate * 100:0.00} % of the time to delamination; {against} uses {winner.LaminateShare.Central * 100:0.00} %");
     }
 
     private static bool Fits(Candidate candidate, PlanKind kind) => kind switch

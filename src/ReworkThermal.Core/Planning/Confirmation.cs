@@ -116,12 +116,12 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         }
 
         Spread laminate = work.Damage.Kinetics.Share(spent);
-        if (laminate.Central > work.Limits.MostBudgetShare.Value.DecimalFractions)
+        if (laminate.Central > work.LaminateAllowed)
         {
             return null;
         }
 
-        PadDamage before = work.Damage.Begin(work.Request.Prior);
+        PadDamage before = work.PadBefore;
         List<PadExposure> exposures = [.. Exposures(mix, first, refit, final.Passes)];
         PadDamage after = work.Damage.After(before, exposures);
         return new Plan
@@ -141,7 +141,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             LaminateShare = laminate,
             Exposures = exposures,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
-            Warnings = [.. PlanWarnings.Of(work, mix), .. PlanWarnings.OfNeighbours(first.Neighbours, refit.Neighbours)],
+            Neighbours = NeighbourStrain.Of(work.Request.Site.Neighbours, first.Neighbours, refit.Neighbours),
+            Warnings = PlanWarnings.Of(work, mix),
         };
     }
 
@@ -161,15 +162,16 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     private ConfirmedTouch? Touch(EnthalpyCurve curve, double flowC, ToolSetting setting, CancellationToken cancellation)
     {
         Duration longest = work.LongestWith(setting);
-        if (simulator.Run(curve, flowC, setting, longest, longest, cancellation) is not { } full
+        if (simulator.Run(curve, flowC, setting, longest, longest, RunPurpose.Plan, cancellation) is not { } full
             || TouchJudge.Judge(full, setting, work.NeededC(flowC), work.Limits, longest, laminatePerTouch) is not { } touch
-            || simulator.Run(curve, flowC, setting, touch.Dwell, touch.Dwell + _cooling, cancellation) is not { } cooled)
+            || simulator.Run(curve, flowC, setting, touch.Dwell, touch.Dwell + _cooling, RunPurpose.Plan, cancellation) is not { } cooled
+            || cooled.FirstPartAtItsLimit() is not null)
         {
             return null;
         }
 
         LaminateSums spent = work.Damage.Kinetics.Spent(cooled.Pad);
-        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad, [.. cooled.Run.Neighbours.SelectMany(n => n.Warnings)]);
+        return new ConfirmedTouch(touch with { LaminateShare = work.Damage.Kinetics.Share(spent).Central }, spent, cooled.Pad, cooled.Run.Neighbours);
     }
 
     private IEnumerable<PadExposure> Exposures(MixOption mix, ConfirmedTouch first, ConfirmedTouch refit, int passes)
@@ -210,9 +212,10 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"longest touch, {which}: {left:0.0} s left of {work.LongestWith(tighter.Setting).Seconds:0.0} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"pad temperature, {which}: {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C is reached {left:0.0} s after the dwell"),
             StopReason.HeatBudget => string.Create(CultureInfo.InvariantCulture, $"heat budget, {which}: its part is spent {left:0.0} s after the dwell"),
+            StopReason.Neighbour => string.Create(CultureInfo.InvariantCulture, $"{tighter.StopPart!.Name} near the joint, {which}: a touch {left:0.0} s longer would bring it to its limit of {tighter.StopPart.MostTemperature!.Central.DegreesCelsius:0} °C"),
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
     }
 
-    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad, IReadOnlyList<string> Neighbours);
+    private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad, IReadOnlyList<NeighbourReport> Neighbours);
 }

@@ -119,13 +119,24 @@ public sealed class JobBench(
             return new TouchSimulation.Failed($"the melting of {solder.Fractions} could not be computed");
         }
 
-        double factor = solder.Amount / JointContents.Full(site, solder.Fractions, properties).Amount;
+        double factor = FillOf(site, solder);
         return tools.Resolve(settings, boardAtStart, site.Board) switch
         {
             ToolsOutcome.Ready ready => new TouchHistory(site, new SolderHeat(properties)).Simulate(melting.Behaviour, factor, ready.Tools, dwell, cancellation),
             ToolsOutcome.Refused refused => new TouchSimulation.Failed(refused.Reason),
             _ => throw new InvalidOperationException("unknown kind of tools outcome"),
         };
+    }
+
+    /// <summary>How full of its solder a joint is.</summary>
+    /// <param name="site">The joint on its board.</param>
+    /// <param name="solder">Solder on the joint.</param>
+    /// <returns>Mass over the mass that fills the joint [1].</returns>
+    public double FillOf(JointSite site, SolderCharge solder)
+    {
+        ArgumentNullException.ThrowIfNull(site);
+        ArgumentNullException.ThrowIfNull(solder);
+        return solder.Amount / JointContents.Full(site, solder.Fractions, properties).Amount;
     }
 
     /// <summary>What molten solder does to the copper of a joint; null when that is not known.</summary>

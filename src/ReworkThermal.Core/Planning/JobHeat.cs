@@ -5,26 +5,6 @@ namespace ReworkThermal.Core.Planning;
 /// <summary>How many passes a mix needs.</summary>
 internal static class JobHeat
 {
-    // Residue of the dilution alloy that is surely clean: with 0.3 % of it left, no shipped alloy leaves 0.1 % of low-melting solder.
-    private const double SurelyClean = 0.003;
-
-    /// <summary>Passes until almost nothing of the added alloy is left, by mass balance alone; at most the limit.</summary>
-    internal static int EstimatePasses(Workload work, MixOption mix)
-    {
-        if (mix.Alloy is null)
-        {
-            return 1;
-        }
-
-        int passes = 1;
-        while (ResidueShare(work, mix, passes) > SurelyClean && passes < work.Limits.MostPasses.Value)
-        {
-            passes++;
-        }
-
-        return passes;
-    }
-
     /// <summary>Added alloy that is left after a number of passes, over the solder of the full joint [1]; by mass balance alone.</summary>
     internal static double ResidueShare(Workload work, MixOption mix, int passes)
     {

@@ -28,6 +28,18 @@ public sealed record PadAccount(
     int NotCounted,
     IReadOnlyList<string> Notes)
 {
+    /// <summary>Solder that fills its joint.</summary>
+    public required SolderCharge Full { get; init; }
+
+    /// <summary>Whether molten solder has been on its copper.</summary>
+    public required bool HasCharge { get; init; }
+
+    /// <summary>When the last exposure that counts ended; null before the first.</summary>
+    public required DateTimeOffset? EndedAt { get; init; }
+
+    /// <summary>How full the joint is, over what fills it [1].</summary>
+    public double Fill => Contents.Amount / Full.Amount;
+
     /// <summary>Whether nobody stated what is assumed about earlier heat.</summary>
     public bool PriorIsAssumed => Ledger.Prior is null;
 }

@@ -33,7 +33,8 @@ public sealed class PadReplay(JobBench bench)
         ArgumentNullException.ThrowIfNull(baseSolder);
         DamageModel model = bench.ModelOf(site);
         PriorHeat prior = bench.PriorOf(ledger.Prior);
-        JointContents contents = new(JointContents.Full(site, baseSolder, bench.Properties), bench.Removal.Efficiency.Central, bench.Find);
+        SolderCharge full = JointContents.Full(site, baseSolder, bench.Properties);
+        JointContents contents = new(full, bench.Removal.Efficiency.Central, bench.Find);
         Walk walk = new(model.Begin(prior));
         foreach (PadHeat heat in ledger.Heats)
         {
@@ -51,7 +52,26 @@ public sealed class PadReplay(JobBench bench)
             contents.Now,
             walk.Steps,
             walk.NotCounted,
-            [.. contents.Notes, .. walk.Notes]);
+            [.. contents.Notes, .. walk.Notes])
+        {
+            Full = full,
+            HasCharge = walk.HasCharge,
+            EndedAt = walk.EndedAt,
+        };
+    }
+
+    /// <summary>Judges one more exposure, as <see cref="Of"/> would with it at the end of the ledger.</summary>
+    /// <param name="account">The pad as it is.</param>
+    /// <param name="next">The exposure, later than all others.</param>
+    /// <param name="cancellation">Stops a simulation.</param>
+    /// <returns>What it does to the pad.</returns>
+    public PadStep After(PadAccount account, PadHeat next, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(account);
+        ArgumentNullException.ThrowIfNull(next);
+        Walk walk = new(account.Damage) { HasCharge = account.HasCharge, EndedAt = account.EndedAt };
+        Take(walk, next, account.Site, account.Model, ContentsOf(account), cancellation);
+        return walk.Steps[0];
     }
 
     /// <summary>Solder that would be on the joint during one more touch.</summary>
@@ -62,13 +82,12 @@ public sealed class PadReplay(JobBench bench)
     {
         ArgumentNullException.ThrowIfNull(account);
         ArgumentNullException.ThrowIfNull(touch);
-        JointContents contents = new(JointContents.Full(account.Site, account.Contents.Fractions, bench.Properties), bench.Removal.Efficiency.Central, bench.Find)
-        {
-            Now = account.Contents,
-        };
+        JointContents contents = ContentsOf(account);
         contents.Bring(touch, 0);
         return contents.Now;
     }
+
+    private JointContents ContentsOf(PadAccount account) => new(account.Full, bench.Removal.Efficiency.Central, bench.Find) { Now = account.Contents };
 
     private void Take(Walk walk, PadHeat heat, JointSite site, DamageModel model, JointContents contents, CancellationToken cancellation)
     {

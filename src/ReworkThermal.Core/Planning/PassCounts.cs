@@ -25,29 +25,23 @@ internal sealed class PassCounts
     /// <summary>Passes of a mix; null when the most passes allowed are not enough.</summary>
     internal int? Of(MixOption mix) => _counts[mix] is var count and > 0 ? count : null;
 
+    // The greatest share of leftovers that is clean, by bisection over all shares that a mix and a number of passes can leave.
     private static int[] Count(CleaningSearch cleaning, Workload work, List<MixOption> mixes)
     {
-        double clean = -1;
-        double dirty = double.PositiveInfinity;
         int most = work.Limits.MostPasses.Value;
-        int[] counts = new int[mixes.Count];
-        for (int i = 0; i < counts.Length; i++)
+        List<(double Share, MixOption Mix, int Passes)> leftovers =
+        [
+            .. mixes.SelectMany(m => Enumerable.Range(1, most).Select(n => (Share: JobHeat.ResidueShare(work, m, n), Mix: m, Passes: n))).OrderBy(l => l.Share),
+        ];
+        int clean = -1;
+        int dirty = leftovers.Count;
+        while (dirty - clean > 1)
         {
-            // Fewest passes by bisection; what an earlier amount has shown about a share of leftovers is not computed again.
-            int low = 0;
-            int high = most + 1;
-            while (high - low > 1)
-            {
-                int passes = (low + high) / 2;
-                double share = JobHeat.ResidueShare(work, mixes[i], passes);
-                bool isClean = share <= clean || (share < dirty && cleaning.After(JobHeat.Question(work, mixes[i]), passes) is { IsClean: true });
-                (low, high) = isClean ? (low, passes) : (passes, high);
-                (clean, dirty) = isClean ? (Math.Max(clean, share), dirty) : (clean, Math.Min(dirty, share));
-            }
-
-            counts[i] = high > most ? -1 : high;
+            int middle = (clean + dirty) / 2;
+            (clean, dirty) = cleaning.IsCleanAfter(JobHeat.Question(work, leftovers[middle].Mix), leftovers[middle].Passes) ? (middle, dirty) : (clean, middle);
         }
 
-        return counts;
+        double mostLeft = clean < 0 ? double.NegativeInfinity : leftovers[clean].Share;
+        return [.. mixes.Select(m => Enumerable.Range(1, most).FirstOrDefault(n => JobHeat.ResidueShare(work, m, n) <= mostLeft, -1))];
     }
 }

@@ -55,6 +55,9 @@ public sealed record Plan
     /// <summary>Heat that the plan gives a pad, touch by touch: the first pass, the later ones, the refit.</summary>
     public required IReadOnlyList<PadExposure> Exposures { get; init; }
 
+    /// <summary>Parts near the joint that come near or past a limit.</summary>
+    public required IReadOnlyList<NeighbourStrain> Neighbours { get; init; }
+
     /// <summary>Hazards, one sentence each.</summary>
     public required IReadOnlyList<string> Warnings { get; init; }
 

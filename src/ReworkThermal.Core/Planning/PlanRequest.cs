@@ -41,6 +41,12 @@ public sealed record PlanRequest
     /// <summary>Assumed heat that the pad had before this job.</summary>
     public required PriorHeat Prior { get; init; }
 
+    /// <summary>
+    /// The pad with its logged touches; null when none are known, and <see cref="Prior"/> stands alone. It must belong to the joint of the
+    /// request.
+    /// </summary>
+    public PadAccount? Pad { get; init; }
+
     /// <summary>How far one bench differs from the next.</summary>
     public required BenchScatter Scatter { get; init; }
 

@@ -51,7 +51,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         CandidateList candidates = CandidateList.Make(work, mixes, counts, stations, builder.LaminatePerTouch);
         Confirmation confirmation = new(work, engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = Choose(candidates, confirmation, progress, cancellation);
-        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. candidates.Beaten(plans), .. Shortfall.OfCleaning(work, mixes, counts)];
+        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. Shortfall.OfAir(work, mixes, stations, plans), .. candidates.Beaten(plans), .. Shortfall.OfCleaning(work, mixes, counts)];
         return plans.Count > 0
             ? new PlanOutcome.Planned(plans) { RuledOut = ruledOut, Assumptions = Assumptions(work) }
             : new PlanOutcome.NoPlan(Shortfall.OfFirst(work, mixes, stations)) { RuledOut = ruledOut, Assumptions = Assumptions(work) };
@@ -98,6 +98,12 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
 
     private static PlanOutcome.Failed Failed(string reason, PlanRequest request) => new(reason) { RuledOut = [], Assumptions = request.Assumed };
 
+    private static string EarlierHeat(PlanRequest request) => request.Pad is { } pad
+        ? string.Create(
+            CultureInfo.InvariantCulture,
+            $"pad {pad.Ledger.Pad}: logged touches {pad.Steps.Count}, not counted of these {pad.NotCounted}, and before them {pad.Prior.Name} ({pad.Prior.Description})")
+        : $"earlier heat of the pad: {request.Prior.Name} ({request.Prior.Description})";
+
     private static IReadOnlyList<string> Assumptions(Workload work) =>
     [
         .. work.Request.Assumed,
@@ -106,7 +112,8 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
             : Array.Empty<string>(),
         $"the joint is filled through, with hollow fillets: {work.Solder.Amount.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {work.Request.BaseSolder.Name}",
         "the added alloy is fully mixed with the joint's solder; while it is still dissolving, the joint flows later than computed",
-        $"earlier heat of the pad: {work.Request.Prior.Name} ({work.Request.Prior.Description})",
+        EarlierHeat(work.Request),
+        .. work.Request.Bench is { Irons.Count: > 0, Air.Count: > 0 } ? ["iron and hot air were tried one at a time; both together on one joint were not tried"] : Array.Empty<string>(),
         "every touch starts with a cooled board, or with the board settled over the preheater",
     ];
 }

@@ -7,10 +7,6 @@ namespace ReworkThermal.Core.Planning;
 /// <summary>What a technician must know before following a plan, one sentence each.</summary>
 internal static class PlanWarnings
 {
-    /// <summary>Neighbours that a touch brings near or past their limits, each once.</summary>
-    internal static IEnumerable<string> OfNeighbours(IReadOnlyList<string> first, IReadOnlyList<string> refit) =>
-        first.Select(w => $"First pass: {w}.").Concat(refit.Select(w => $"Refit: {w}."));
-
     /// <summary>Hazards of mix, passes and refill, and general advice.</summary>
     internal static List<string> Of(Workload work, MixOption mix)
     {

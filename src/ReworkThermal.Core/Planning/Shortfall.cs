@@ -10,14 +10,14 @@ internal static class Shortfall
     internal static string OfRefit(Workload work, IReadOnlyList<Station> stations, MeltingBehaviour refill)
     {
         double needed = work.NeededC(refill.Flow.DegreesCelsius);
-        return Sentence(work, stations, $"the refit with {work.Request.Refill.Name}", needed);
+        return Sentence(work, stations, $"the refit with {work.Request.Refill.Name}", needed, stations, OtherRefill);
     }
 
     /// <summary>Why no first pass holds the limits.</summary>
     internal static string OfFirst(Workload work, MixOptions mixes, IReadOnlyList<Station> stations)
     {
         MixOption lowest = mixes.Diluted.Prepend(mixes.AsIs).MinBy(m => m.FlowC)!;
-        return Sentence(work, stations, lowest.Alloy is null ? "the joint's own solder" : $"the lowest-flowing mix, {lowest.Added.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {lowest.Name}", work.NeededC(lowest.FlowC));
+        return Sentence(work, stations, lowest.Alloy is null ? "the joint's own solder" : $"the lowest-flowing mix, {lowest.Added.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {lowest.Name}", work.NeededC(lowest.FlowC), stations, OtherMix);
     }
 
     /// <summary>Why plans of the simple kinds are missing: nothing added, no preheat, both.</summary>
@@ -27,19 +27,38 @@ internal static class Shortfall
         List<Station> cold = [.. stations.Where(s => s.Setting.Preheat is null)];
         if (!plans.Any(p => p.Alloy is null && p.First.Setting.Preheat is null))
         {
-            yield return new RuledOut("nothing added, no preheat", Sentence(work, cold, work.Request.BaseSolder.Name, own));
+            yield return new RuledOut("nothing added, no preheat", Sentence(work, cold, work.Request.BaseSolder.Name, own, stations, c => LeastAmount(mixes, c)));
         }
 
         if (!plans.Any(p => p.Alloy is null))
         {
-            yield return new RuledOut("nothing added", Sentence(work, stations, work.Request.BaseSolder.Name, own));
+            yield return new RuledOut("nothing added", Sentence(work, stations, work.Request.BaseSolder.Name, own, stations, c => LeastAmount(mixes, c)));
         }
 
         if (!plans.Any(p => p.First.Setting.Preheat is null) && cold.TrueForAll(s => s.Refit is null))
         {
             double refit = work.NeededC(RefillFlowC(work, stations, mixes));
-            yield return new RuledOut("no preheat", Sentence(work, cold, $"the refit with {work.Request.Refill.Name}", refit));
+            yield return new RuledOut("no preheat", Sentence(work, cold, $"the refit with {work.Request.Refill.Name}", refit, stations, OtherRefill));
         }
+    }
+
+    /// <summary>Why no plan works with hot air, when there is a nozzle at hand.</summary>
+    internal static IEnumerable<RuledOut> OfAir(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, IReadOnlyList<Plan> plans)
+    {
+        if (work.Request.Bench.Air.Count == 0 || plans.Any(p => p.First.Setting.Air is not null))
+        {
+            yield break;
+        }
+
+        List<Station> air = [.. stations.Where(s => s.Setting.Air is not null)];
+        MixOption lowest = mixes.Diluted.Prepend(mixes.AsIs).MinBy(m => m.FlowC)!;
+        yield return new RuledOut("hot air", air switch
+        {
+            [] => "it is tried with heat from below only, and there is none",
+            _ when air.Exists(s => TouchJudge.Judge(s.Bare, s.Setting, work.NeededC(lowest.FlowC), work.Limits, work.LongestWith(s.Setting), double.PositiveInfinity) is not null)
+                => "would do for some mixes, but no plan with it is better than one with an iron",
+            _ => Sentence(work, air, lowest.Name, work.NeededC(lowest.FlowC), stations, _ => null),
+        });
     }
 
     /// <summary>Alloys that no amount of which can be cleaned out in the passes allowed.</summary>
@@ -53,17 +72,18 @@ internal static class Shortfall
     private static double RefillFlowC(Workload work, IReadOnlyList<Station> stations, MixOptions mixes) =>
         stations.Select(s => s.Bare.Run.Flow?.FlowCelsius).OfType<double>().DefaultIfEmpty(mixes.AsIs.FlowC).First();
 
-    private static string Sentence(Workload work, IReadOnlyList<Station> stations, string what, double neededC)
+    private static string Sentence(Workload work, IReadOnlyList<Station> stations, string what, double neededC, IReadOnlyList<Station> all, Func<double, string?> other)
     {
         Reach best = stations.Select(s => ReachOf(work, s)).MaxBy(r => r.Celsius)!;
         string board = best.Station.Setting.Preheat is null
             ? "without preheat"
             : string.Create(CultureInfo.InvariantCulture, $"with the board at {best.Station.Bare.BoardStartC:0} °C");
-        string limit = best.Reason switch
+        string limit = best.End.Reason switch
         {
             StopReason.LongestTouch => string.Create(CultureInfo.InvariantCulture, $"the longest touch is {work.LongestWith(best.Station.Setting).Seconds:0.#} s"),
             StopReason.PadTemperature => string.Create(CultureInfo.InvariantCulture, $"then the pad nears its limit of {work.Limits.MostPadTemperature.Value.DegreesCelsius:0} °C"),
             StopReason.HeatBudget => "then the heat budget is spent",
+            StopReason.Neighbour => string.Create(CultureInfo.InvariantCulture, $"then {best.End.Part!.Name} nears its limit of {best.End.Part.MostTemperature!.Central.DegreesCelsius:0} °C"),
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
         string reach = string.Create(
@@ -71,17 +91,63 @@ internal static class Shortfall
             $"{what}: the coldest solder reaches at best {best.Celsius:0} °C after {best.Seconds:0.0} s ({best.Station.Setting.ToolName} at {best.Station.Setting.Set.DegreesCelsius:0} °C, {board}), and {limit}");
         double missing = neededC - best.Celsius;
         return missing > 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{reach}; it needs {neededC:0} °C, {missing:0.#} K more")
+            ? string.Create(CultureInfo.InvariantCulture, $"{reach}; it needs {neededC:0} °C, {missing:0.#} K more{Remedies(work, all, best, neededC, other(best.Celsius - work.Limits.Superheat.Value.Kelvins))}")
             : string.Create(CultureInfo.InvariantCulture, $"{reach}; that would do without the solder's own heat of melting, but not with it");
     }
+
+    /// <summary>What would close the gap: more heat from below, or another solder.</summary>
+    private static string Remedies(Workload work, IReadOnlyList<Station> all, Reach best, double neededC, string? other)
+    {
+        string? preheat = best.End.Part is null ? MorePreheat(work, all, best, neededC) : null;
+        string[] remedies = [.. new[] { preheat, other }.OfType<string>()];
+        return remedies.Length > 0 ? ": " + string.Join(", or ", remedies) : string.Empty;
+    }
+
+    /// <summary>
+    /// How much hotter the board must be, between the runs with the same tool over boards of other temperatures. Where there are none, heat
+    /// flow is nearly linear: with a share s of the way from board to tip behind it, the coldest solder rises by 1 - s for each kelvin of
+    /// the board, and by less where a connector stays cool.
+    /// </summary>
+    private static string? MorePreheat(Workload work, IReadOnlyList<Station> all, Reach best, double neededC)
+    {
+        double board = best.Station.Bare.BoardStartC;
+        ToolSetting tool = best.Station.Setting with { Preheat = null };
+        List<(double Board, double Coldest)> runs =
+        [
+            .. all.Where(s => s.Setting with { Preheat = null } == tool).Select(s => (s.Bare.BoardStartC, s.Bare.ColdestAt(best.Seconds))).OrderBy(r => r.BoardStartC),
+        ];
+        for (int i = 1; i < runs.Count; i++)
+        {
+            if (runs[i].Coldest >= neededC && runs[i - 1].Coldest < neededC)
+            {
+                double part = (neededC - runs[i - 1].Coldest) / (runs[i].Coldest - runs[i - 1].Coldest);
+                double hotter = runs[i - 1].Board + (part * (runs[i].Board - runs[i - 1].Board)) - board;
+                return hotter > 0 ? string.Create(CultureInfo.InvariantCulture, $"preheat the board by about {Math.Ceiling(hotter):0} K more") : null;
+            }
+        }
+
+        double share = Math.Clamp((best.Celsius - board) / (best.Station.Setting.Set.DegreesCelsius - board), 0, 0.95);
+        double least = (neededC - best.Celsius) / (1 - share);
+        return board + least <= work.Limits.MostPreheat.Value.DegreesCelsius && work.Request.Bench.Preheaters.Count == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"preheat the board by at least {Math.Ceiling(least):0} K")
+            : null;
+    }
+
+    private static string? OtherRefill(double flowC) => string.Create(CultureInfo.InvariantCulture, $"refit with a solder that flows at {flowC:0} °C or below");
+
+    private static string? OtherMix(double flowC) => string.Create(CultureInfo.InvariantCulture, $"add an alloy whose mix flows at {flowC:0} °C or below");
+
+    private static string? LeastAmount(MixOptions mixes, double flowC) => mixes.Diluted.Where(m => m.FlowC <= flowC).MinBy(m => m.Added) is { } mix
+        ? string.Create(CultureInfo.InvariantCulture, $"add {mix.Added.Milligrams:0.0} mg of {mix.Name}")
+        : null;
 
     /// <summary>How hot the coldest solder gets at a station while there is still time to work it.</summary>
     private static Reach ReachOf(Workload work, Station station)
     {
-        (double stop, StopReason reason) = TouchJudge.Stop(station.Bare, work.Limits, work.LongestWith(station.Setting), double.PositiveInfinity);
-        double seconds = Math.Max(0, stop - work.Limits.WorkingTime.Value.Seconds);
-        return new Reach(station, station.Bare.ColdestAt(seconds), seconds, reason);
+        TouchEnd end = TouchJudge.Stop(station.Bare, work.Limits, work.LongestWith(station.Setting), double.PositiveInfinity);
+        double seconds = Math.Max(0, end.Seconds - work.Limits.WorkingTime.Value.Seconds);
+        return new Reach(station, station.Bare.ColdestAt(seconds), seconds, end);
     }
 
-    private sealed record Reach(Station Station, double Celsius, double Seconds, StopReason Reason);
+    private sealed record Reach(Station Station, double Celsius, double Seconds, TouchEnd End);
 }

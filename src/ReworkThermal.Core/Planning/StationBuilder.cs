@@ -16,11 +16,14 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     private const int PreheatLevels = 4;
     private const double LeastPreheatC = 80;
 
+    // What a touch adds to a part beside the joint, roughly; the runs decide.
+    private const double PartRoomK = 10;
+
     // A job is one first pass, at least one more melt for the refit; a single touch may use half of the job's share at the most.
     private const double LargestPart = 0.5;
 
     /// <summary>Share of the laminate's time to delamination that one touch may use.</summary>
-    internal double LaminatePerTouch => work.Limits.MostBudgetShare.Value.DecimalFractions * LargestPart;
+    internal double LaminatePerTouch => work.LaminateAllowed * LargestPart;
 
     /// <summary>All stations, in a fixed order; runs in parallel.</summary>
     /// <param name="own">How the joint's own solder melts.</param>
@@ -46,7 +49,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     internal Station? Run(ToolSetting setting, EnthalpyCurve bare, EnthalpyCurve refill, double refillFlowC, CancellationToken cancellation)
     {
         Duration longest = work.LongestWith(setting);
-        if (simulator.Run(bare, refillFlowC, setting, longest, longest, cancellation) is not { } course)
+        if (simulator.Run(bare, refillFlowC, setting, longest, longest, RunPurpose.Screening, cancellation) is not { } course)
         {
             return null;
         }
@@ -54,7 +57,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         // Without heat of melting it is never slower: if that does not flow, the real refit does not either.
         double needed = work.NeededC(refillFlowC);
         if (course.SecondsUntilColdest(needed) is not { } bareS
-            || simulator.Run(refill, refillFlowC, setting, longest, longest, cancellation) is not { } real)
+            || simulator.Run(refill, refillFlowC, setting, longest, longest, RunPurpose.Screening, cancellation) is not { } real)
         {
             return new Station(setting, course, null, null);
         }
@@ -95,9 +98,14 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         return settings;
     }
 
+    /// <summary>Hottest board over which a touch may leave the parts near the joint below their limits [°C].</summary>
+    private double MostBoardOfPartsC() => work.Request.Site.Neighbours
+        .Select(n => n.MostTemperature?.Central.DegreesCelsius - PartRoomK)
+        .Min() ?? double.PositiveInfinity;
+
     private IEnumerable<BoardHeat> Levels(Preheater preheater)
     {
-        double most = work.Limits.MostPreheat.Value.DegreesCelsius;
+        double most = Math.Min(work.Limits.MostPreheat.Value.DegreesCelsius, MostBoardOfPartsC());
         for (int i = 0; i < PreheatLevels; i++)
         {
             double board = LeastPreheatC + ((most - LeastPreheatC) * i / (PreheatLevels - 1));

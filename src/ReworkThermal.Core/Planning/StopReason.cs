@@ -11,4 +11,7 @@ public enum StopReason
 
     /// <summary>The touch has used its part of the heat budget.</summary>
     HeatBudget,
+
+    /// <summary>A part near the joint reaches the highest temperature it bears.</summary>
+    Neighbour,
 }

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
 
@@ -13,8 +14,15 @@ internal sealed class TouchCourse
     private readonly double[] _padC;
     private readonly double[] _laminate;
 
-    internal TouchCourse(HeatRun run, LaminateKinetics kinetics)
+    private readonly IReadOnlyList<Neighbour> _parts;
+
+    /// <summary>Reads a run.</summary>
+    /// <param name="run">The run, with the probes of a joint.</param>
+    /// <param name="kinetics">How the laminate ages.</param>
+    /// <param name="parts">Parts near the joint that were followed.</param>
+    internal TouchCourse(HeatRun run, LaminateKinetics kinetics, IReadOnlyList<Neighbour> parts)
     {
+        _parts = parts;
         Run = run;
         TemperatureHistory coldest = run.Probes[ProbeNames.ColdestSolder];
         TemperatureHistory near = run.Probes[ProbeNames.NearPad];
@@ -48,6 +56,23 @@ internal sealed class TouchCourse
     /// <summary>First time at which the laminate sum of this touch reaches a value [s]; null if never.</summary>
     internal double? SecondsUntilLaminate(double sum) => FirstCrossing(_laminate, sum);
 
+    /// <summary>The first part near the joint to reach the highest temperature it bears, and when [s]; null when none does.</summary>
+    internal (double Seconds, Neighbour Part)? FirstPartAtItsLimit()
+    {
+        (double Seconds, Neighbour Part)? first = null;
+        foreach (Neighbour part in _parts)
+        {
+            if (part.MostTemperature is { } most
+                && FirstCrossing(Run.Probes[ProbeNames.Neighbour(part.Name)].Celsius, most.Central.DegreesCelsius) is { } seconds
+                && (first is null || seconds < first.Value.Seconds))
+            {
+                first = (seconds, part);
+            }
+        }
+
+        return first;
+    }
+
     /// <summary>Laminate damage sum of this touch up to a time, central [1].</summary>
     internal double LaminateAt(double seconds) => ValueAt(_laminate, seconds);
 
@@ -69,7 +94,7 @@ internal sealed class TouchCourse
         return sums;
     }
 
-    private double? FirstCrossing(double[] values, double level)
+    private double? FirstCrossing(ReadOnlySpan<double> values, double level)
     {
         if (values[0] >= level)
         {

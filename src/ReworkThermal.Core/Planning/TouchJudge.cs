@@ -5,6 +5,9 @@ namespace ReworkThermal.Core.Planning;
 /// <summary>Reads a touch off a simulated course: when it flows, how long it should last, when it must stop.</summary>
 internal static class TouchJudge
 {
+    // A part near the joint goes on warming when the tool is off; so much earlier it must come off. Judgement, and checked after every run.
+    private const double PartLagSeconds = 2;
+
     /// <summary>Judges a course.</summary>
     /// <param name="course">The simulated touch, at least as long as the longest touch.</param>
     /// <param name="setting">Its tool setting.</param>
@@ -20,33 +23,41 @@ internal static class TouchJudge
             return null;
         }
 
-        (double stop, StopReason reason) = Stop(course, limits, longest, laminateAllowed);
+        TouchEnd end = Stop(course, limits, longest, laminateAllowed);
         double dwell = flows + limits.WorkingTime.Value.Seconds;
-        return dwell > stop
+        return dwell > end.Seconds
             ? null
             : new TouchPlan(
                 setting,
                 Temperature.FromDegreesCelsius(course.BoardStartC),
                 Duration.FromSeconds(flows),
                 Duration.FromSeconds(dwell),
-                Duration.FromSeconds(stop),
-                reason,
+                Duration.FromSeconds(end.Seconds),
+                end.Reason,
                 Temperature.FromDegreesCelsius(course.PadAt(dwell)),
-                course.LaminateAt(dwell));
+                course.LaminateAt(dwell))
+            {
+                StopPart = end.Part,
+            };
     }
 
     /// <summary>When a touch must end and why.</summary>
-    internal static (double Seconds, StopReason Reason) Stop(TouchCourse course, PlanLimits limits, Duration longest, double laminateAllowed)
+    internal static TouchEnd Stop(TouchCourse course, PlanLimits limits, Duration longest, double laminateAllowed)
     {
-        (double Seconds, StopReason Reason) stop = (longest.Seconds, StopReason.LongestTouch);
+        TouchEnd stop = new(longest.Seconds, StopReason.LongestTouch);
         if (course.SecondsUntilPad(limits.MostPadTemperature.Value.DegreesCelsius) is { } hot && hot < stop.Seconds)
         {
-            stop = (hot, StopReason.PadTemperature);
+            stop = new TouchEnd(hot, StopReason.PadTemperature);
         }
 
         if (course.SecondsUntilLaminate(laminateAllowed) is { } spent && spent < stop.Seconds)
         {
-            stop = (spent, StopReason.HeatBudget);
+            stop = new TouchEnd(spent, StopReason.HeatBudget);
+        }
+
+        if (course.FirstPartAtItsLimit() is var (seconds, part) && seconds - PartLagSeconds < stop.Seconds)
+        {
+            stop = new TouchEnd(Math.Max(0, seconds - PartLagSeconds), StopReason.Neighbour, part);
         }
 
         return stop;

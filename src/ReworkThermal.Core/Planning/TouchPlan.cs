@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
@@ -21,6 +22,9 @@ public sealed record TouchPlan(
     Temperature PadPeak,
     double LaminateShare)
 {
+    /// <summary>The part near the joint that sets <see cref="Stop"/>; null when something else does.</summary>
+    public Neighbour? StopPart { get; init; }
+
     /// <summary>Time to flow over the time there is for it, the stop time less the working time [1]: what is left to 1 is there for a slower bench.</summary>
     /// <param name="working">Working time, part of the dwell.</param>
     internal double TightnessWith(Duration working) => Stop > working ? TimeToFlow / (Stop - working) : 1;

@@ -15,6 +15,9 @@ internal sealed class Workload
         Properties = properties;
         Damage = damage;
         BoardThickness = request.Site.Board.StackUp.Thickness;
+        PadBefore = request.Pad?.Damage ?? damage.Begin(request.Prior);
+        double used = damage.Budget(PadBefore).GaugeOrNull(GaugeKind.Laminate)?.Share.Central ?? 0;
+        LaminateAllowed = Math.Min(request.Limits.MostBudgetShare.Value.DecimalFractions, Math.Max(0, 1 - used));
         Solder = JointSolder.ChargeIn(joint, BoardThickness, request.BaseSolder.Fractions, properties);
     }
 
@@ -39,6 +42,12 @@ internal sealed class Workload
     internal DamageModel Damage { get; }
 
     internal Length BoardThickness { get; }
+
+    /// <summary>The pad as the job finds it: with its logged touches when they are known, otherwise with the assumed earlier heat alone.</summary>
+    internal PadDamage PadBefore { get; }
+
+    /// <summary>Share of the laminate's time to delamination that the job may use: the limit of the request, or what the pad has left [1].</summary>
+    internal double LaminateAllowed { get; }
 
     /// <summary>Solder in the joint now.</summary>
     internal SolderCharge Solder { get; }

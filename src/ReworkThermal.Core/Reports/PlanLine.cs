@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Damage;
 using UnitsNet;
 
@@ -16,11 +17,14 @@ namespace ReworkThermal.Core.Reports;
 /// <param name="Passes">How often to add, melt and draw out before the refit.</param>
 /// <param name="Final">The joint after the refit.</param>
 /// <param name="BudgetShare">Share of the pad's heat budget that the whole job uses [1].</param>
+/// <param name="BudgetNow">Share of the pad's heat budget that is used before the job [1].</param>
+/// <param name="BudgetAfter">Share of it that is used after the job [1].</param>
 /// <param name="LaminateShare">Share of the laminate's time to delamination that the whole job uses [1].</param>
 /// <param name="Gauges">The gauges of the pad before and after.</param>
 /// <param name="BudgetReason">Which gauge governs after the job, one sentence.</param>
 /// <param name="BindingLimit">The limit that stops a cooler or quicker plan of this kind, one clause.</param>
 /// <param name="TimeToFlowSpread">Time to flow that one, five and nine runs in ten stay under; null when it was not sampled.</param>
+/// <param name="Neighbours">Parts near the joint that come near or past a limit.</param>
 /// <param name="Cautions">Hazards of this plan, one sentence each.</param>
 public sealed record PlanLine(
     string Kind,
@@ -35,9 +39,12 @@ public sealed record PlanLine(
     int Passes,
     FinalJointLine Final,
     Spread BudgetShare,
+    Spread BudgetNow,
+    Spread BudgetAfter,
     Spread LaminateShare,
     IReadOnlyList<GaugeLine> Gauges,
     string BudgetReason,
     string BindingLimit,
     TimeSpread? TimeToFlowSpread,
+    IReadOnlyList<NeighbourStrain> Neighbours,
     IReadOnlyList<string> Cautions);

@@ -18,7 +18,7 @@ public static class PlanReasons
     {
         ArgumentNullException.ThrowIfNull(request);
         ArgumentNullException.ThrowIfNull(plan);
-        return [.. Mix(request, plan), .. FirstPass(request, plan), .. Passes(request, plan), .. Budget(request, plan), .. Limits(request), .. Inputs(request, plan)];
+        return [.. Mix(request, plan), .. Wire(request, plan), .. Touch("first pass", request, plan.First, "the mix"), .. Passes(request, plan), .. Touch("later passes and refit", request, plan.Refit, "the refill"), .. Budget(request, plan), .. Limits(request), .. Inputs(request, plan), .. Sampling(plan)];
     }
 
     private static IEnumerable<WhyLine> Mix(PlanRequest request, Plan plan)
@@ -45,32 +45,43 @@ public static class PlanReasons
             RestsOn("superheat", superheat.Provenance));
     }
 
-    private static IEnumerable<WhyLine> FirstPass(PlanRequest request, Plan plan)
+    private static IEnumerable<WhyLine> Wire(PlanRequest request, Plan plan)
     {
-        const string Step = "first pass";
-        TouchPlan touch = plan.First;
+        if (plan.WireLength is { } wire)
+        {
+            Bench bench = request.Bench;
+            yield return new WhyLine(
+                "mix",
+                Text($"{wire.Millimeters:0.0} mm of {bench.WireDiameter.Millimeters:0.0#} mm wire"),
+                Text($"mass / (section x density), less {bench.WireFlux.Percent:0.#} % of flux by mass"),
+                "wire diameter: the request; profiles/wires; densities in alloys/elements.toml");
+        }
+    }
+
+    private static IEnumerable<WhyLine> Touch(string step, PlanRequest request, TouchPlan touch, string solder)
+    {
         yield return new WhyLine(
-            Step,
+            step,
             Text($"{touch.Setting.ToolName} at {touch.Setting.Set.DegreesCelsius:0} °C, board at {touch.Board.DegreesCelsius:0} °C"),
             "best of all settings of the tools on the bench in steps of 20 K, then of 10 K around the best",
             "tool profiles; the limits below");
         yield return new WhyLine(
-            Step,
+            step,
             Text($"flows after {touch.TimeToFlow.Seconds:0.0} s"),
-            "transient heat flow in the layered board, axisymmetric finite volumes with the mix's own melt curve, until the coldest solder is hot enough",
+            $"transient heat flow in the layered board, axisymmetric finite volumes with the melt curve of {solder}, until the coldest solder is hot enough",
             $"board profile {request.BoardName}, joint profile {request.JointName}, tool profiles; the inputs below");
         yield return new WhyLine(
-            Step,
+            step,
             Text($"hold for {touch.Dwell.Seconds:0.0} s"),
             Text($"time to flow + working time of {request.Limits.WorkingTime.Value.Seconds:0.#} s"),
             RestsOn("working_time", request.Limits.WorkingTime.Provenance));
         yield return new WhyLine(
-            Step,
+            step,
             Text($"stop at {touch.Stop.Seconds:0.0} s"),
-            "the first of: longest touch, pad at its temperature limit, half of the job's laminate share used",
-            "the limits below");
+            "the first of: longest touch, pad at its temperature limit, half of the job's laminate share used, a part near the joint 2 s before its limit",
+            $"the limits below; joint profile {request.JointName}");
         yield return new WhyLine(
-            Step,
+            step,
             Text($"{touch.PadPeak.DegreesCelsius:0} °C between pad and laminate, {touch.LaminateShare:P2} of the time to delamination"),
             "sum of dt / t(T) over touch and cooling, t(T) = T260 x exp(Ea/R x (1/T - 1/533 K))",
             $"limits/laminate-classes.toml, class {request.Site.Board.Laminate.ClassName}; limits/damage.toml");
@@ -90,16 +101,17 @@ public static class PlanReasons
             Text($"final joint: solidus {plan.Final.Melting.Solidus.DegreesCelsius:0} °C, last liquid at {plan.Final.Freezing.End.DegreesCelsius:0} °C"),
             "equilibrium melting, and solidification without diffusion in the solid (Scheil-Gulliver), of residue + refill",
             "alloys/thermodynamics");
-        yield return new WhyLine(
-            Step,
-            Text($"refit with {request.Refill.Name}: {plan.Refit.Setting.ToolName} at {plan.Refit.Setting.Set.DegreesCelsius:0} °C, hold {plan.Refit.Dwell.Seconds:0.0} s, stop at {plan.Refit.Stop.Seconds:0.0} s"),
-            "as the first pass, with the refill's melt curve and the same heat from below",
-            "as the first pass");
+        yield return new WhyLine(Step, $"refit with {request.Refill.Name}", "stated in the request", "the request");
     }
 
     private static IEnumerable<WhyLine> Budget(PlanRequest request, Plan plan)
     {
         const string Step = "heat budget";
+        yield return new WhyLine(
+            Step,
+            Text($"the job uses {plan.BudgetUsed.Central:P0} of the budget and {plan.LaminateShare.Central:P1} of the time to delamination ({plan.LaminateShare.Low:P1} to {plan.LaminateShare.High:P1})"),
+            "governing gauge after the job less that before it; the time shares of first pass, later passes and refit added",
+            "limits/damage.toml; the gauges below");
         foreach (Gauge gauge in plan.After.Gauges)
         {
             double before = plan.Before.GaugeOrNull(gauge.Kind)?.Share.Central ?? 0;
@@ -110,7 +122,12 @@ public static class PlanReasons
                 "limits/damage.toml; " + (gauge.Support == SupportLevel.Judgement ? "assumption (judgement)" : "form or figure from the literature"));
         }
 
-        yield return new WhyLine(Step, $"earlier heat: {request.Prior.Description}", "stated in the request by name", RestsOn($"limits/prior-heat.toml {request.Prior.Name}", request.Prior.Provenance));
+        PriorHeat prior = request.Pad?.Prior ?? request.Prior;
+        yield return new WhyLine(Step, $"earlier heat: {prior.Description}", request.Pad is null ? "stated in the request by name" : "stated in the job by name", RestsOn($"limits/prior-heat.toml {prior.Name}", prior.Provenance));
+        if (request.Pad is { } pad)
+        {
+            yield return new WhyLine(Step, Text($"pad {pad.Ledger.Pad}: {pad.Steps.Count} logged touches, {pad.NotCounted} of them not counted"), "each with its own temperatures, logged or simulated", "the job store");
+        }
     }
 
     private static IEnumerable<WhyLine> Limits(PlanRequest request)
@@ -137,6 +154,25 @@ public static class PlanReasons
                 ? "calibrated from observed touches"
                 : "central value in the plan, range in the sampling",
             RestsOn(string.Empty, i.Provenance)));
+
+    private static IEnumerable<WhyLine> Sampling(Plan plan)
+    {
+        if (plan.Sampling is { } spread)
+        {
+            yield return new WhyLine(
+                "sampling",
+                Text($"time to flow {Text(spread.P10)}, {Text(spread.P50)}, {Text(spread.P90)} (one bench, five and nine in ten); in time on {spread.FinishedInTime} of {spread.Samples}"),
+                "the first pass run again on benches drawn from the inputs above (Latin hypercube, fixed seed)",
+                "the inputs above");
+        }
+    }
+
+    private static string Text(SampledTime time) => time switch
+    {
+        SampledTime.At at => Text($"{at.Value.Seconds:0.0} s"),
+        SampledTime.LaterThan later => Text($"over {later.Followed.Seconds:0.0} s"),
+        _ => throw new InvalidOperationException("unknown kind of time"),
+    };
 
     private static string RestsOn(string entry, Provenance provenance)
     {

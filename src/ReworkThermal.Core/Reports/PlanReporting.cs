@@ -46,11 +46,14 @@ public static class PlanReporting
         plan.Passes,
         FinalJointReporting.Line(plan.Final),
         plan.BudgetUsed,
+        plan.Before.Share,
+        plan.After.Share,
         plan.LaminateShare,
         [.. plan.After.Gauges.Select(g => new GaugeLine(DamageWords.NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, DamageWords.NameOf(g.Support), g.Reason))],
         plan.After.Reason,
         plan.BindingLimit,
         plan.Sampling is { } spread ? SpreadOf(spread) : null,
+        plan.Neighbours,
         plan.Warnings);
 
     private static TimeSpread SpreadOf(FlowSpread spread) => new(
@@ -75,7 +78,7 @@ public static class PlanReporting
         touch.TimeToFlow,
         touch.Dwell,
         touch.Stop,
-        StopOf(touch.StopReason),
+        StopOf(touch),
         touch.PadPeak);
 
     /// <summary>Name of a kind of plan.</summary>
@@ -92,11 +95,12 @@ public static class PlanReporting
         _ => throw new ArgumentOutOfRangeException(nameof(kind)),
     };
 
-    private static string StopOf(StopReason reason) => reason switch
+    private static string StopOf(TouchPlan touch) => touch.StopReason switch
     {
-        StopReason.LongestTouch => "the longest touch allowed",
-        StopReason.PadTemperature => "the limit between pad and laminate",
-        StopReason.HeatBudget => "the heat budget",
-        _ => throw new ArgumentOutOfRangeException(nameof(reason)),
+        StopReason.LongestTouch => "longest touch",
+        StopReason.PadTemperature => "pad limit",
+        StopReason.HeatBudget => "heat budget",
+        StopReason.Neighbour => $"limit of {touch.StopPart!.Name}",
+        _ => throw new ArgumentOutOfRangeException(nameof(touch)),
     };
 }

@@ -45,6 +45,7 @@ internal static class BoardRecordReader
         Set = table.Quantity("set", UnitTable.Temperatures),
         Preheater = table.TextOrNull("preheater"),
         Board = table.Has("preheater") ? table.Quantity("board_temperature", UnitTable.Temperatures) : null,
+        Origin = table.TextOrNull("origin"),
         Seen = Seen(table),
     };
 
@@ -54,6 +55,11 @@ internal static class BoardRecordReader
         if (table.Has("flowed_after"))
         {
             return new Sighting.Flowed(table.Quantity("flowed_after", UnitTable.Durations, least));
+        }
+
+        if (table.Has("flowed_within"))
+        {
+            return new Sighting.FlowedWithin(table.Quantity("flowed_within", UnitTable.Durations, least));
         }
 
         return table.Has("not_flowed_within")

@@ -58,10 +58,18 @@ internal static class BoardRecordWriter
             Quantity(text, "board_temperature", board.DegreesCelsius, "C");
         }
 
+        if (touch.Origin is { } origin)
+        {
+            Text(text, "origin", origin);
+        }
+
         switch (touch.Seen)
         {
             case Sighting.Flowed flowed:
                 Quantity(text, "flowed_after", flowed.After.Seconds, "s");
+                break;
+            case Sighting.FlowedWithin by:
+                Quantity(text, "flowed_within", by.Within.Seconds, "s");
                 break;
             case Sighting.NotFlowed not:
                 Quantity(text, "not_flowed_within", not.Within.Seconds, "s");

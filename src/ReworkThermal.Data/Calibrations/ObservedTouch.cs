@@ -44,6 +44,9 @@ public sealed record ObservedTouch
     /// <summary>Temperature of the settled board; null without a preheater.</summary>
     public required Temperature? Board { get; init; }
 
+    /// <summary>Where it was recorded, when that was in a job: then it is taken over once only, and goes when the entry is voided.</summary>
+    public string? Origin { get; init; }
+
     /// <summary>What was seen.</summary>
     public required Sighting Seen { get; init; }
 }

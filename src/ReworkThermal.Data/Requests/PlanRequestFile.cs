@@ -159,8 +159,8 @@ public static class PlanRequestFile
 
     private static PlanLimits ReadLimits(FieldReader? table, PlanLimits usual, List<string> assumed)
     {
-        LimitFields fields = new(table, assumed);
-        return new PlanLimits
+        LimitFields fields = new(table);
+        PlanLimits limits = new()
         {
             MostDwell = fields.Read("most_dwell", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell, usual.MostDwell),
             MostAirTime = fields.Read("most_air_time", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostAirTime, usual.MostAirTime),
@@ -174,11 +174,15 @@ public static class PlanRequestFile
             MostPasses = fields.Read("most_passes", 1, LimitRanges.MostPasses, usual.MostPasses),
             LeadFreeOnly = table is not null && table.Has("lead_free_only") && table.Truth("lead_free_only"),
         };
+        assumed.AddRange(fields.Said());
+        return limits;
     }
 
     /// <summary>Limits in a request; what it does not set is taken from the defaults and said.</summary>
-    private sealed class LimitFields(FieldReader? table, List<string> assumed)
+    private sealed class LimitFields(FieldReader? table)
     {
+        private readonly List<string> _usual = [];
+
         private static readonly Provenance _request = new(Limit<int>.RequestSource, EvidenceMark.Judgement);
 
         internal Limit<TQuantity> Read<TQuantity, TUnit>(
@@ -199,10 +203,15 @@ public static class PlanRequestFile
             ? new Limit<int>(table.Whole(name, least, most), _request, string.Empty)
             : Assume(name, usual);
 
+        /// <summary>Which limits the request does not set, in one sentence; nothing when it sets them all.</summary>
+        internal IEnumerable<string> Said() => _usual.Count == 0
+            ? []
+            : [$"limits that the request does not set are the usual ones of profiles/limits/planning.toml: {string.Join(", ", _usual)}"];
+
         private Limit<T> Assume<T>(string name, Limit<T> usual)
             where T : struct
         {
-            assumed.Add($"limit {name} is not in the request: taken from profiles/limits/planning.toml ({usual.Note})");
+            _usual.Add(name);
             return usual;
         }
     }

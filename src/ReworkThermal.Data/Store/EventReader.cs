@@ -136,6 +136,16 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
             return new TimedMeasurement.Flow(pad, tools, board, Duration.FromSeconds(seconds));
         }
 
+        if (fields.NumberOrNull("flowed_within_s") is double within)
+        {
+            return new TimedMeasurement.FlowedWithin(pad, tools, board, Duration.FromSeconds(within));
+        }
+
+        if (fields.NumberOrNull("not_flowed_within_s") is double waited)
+        {
+            return new TimedMeasurement.NotFlowed(pad, tools, board, Duration.FromSeconds(waited));
+        }
+
         string place = fields.Text("place");
         return SeriesOrNull(fields) is { } series
             ? new TimedMeasurement.Trace(pad, tools, board, place, series)

@@ -149,6 +149,12 @@ internal sealed partial class EventWriter
             case TimedMeasurement.Flow flow:
                 _json.WriteNumber("time_to_flow_s", flow.TimeToFlow.Seconds);
                 break;
+            case TimedMeasurement.FlowedWithin by:
+                _json.WriteNumber("flowed_within_s", by.Within.Seconds);
+                break;
+            case TimedMeasurement.NotFlowed not:
+                _json.WriteNumber("not_flowed_within_s", not.Within.Seconds);
+                break;
             case TimedMeasurement.Reading reading:
                 _json.WriteString("place", reading.Place);
                 _json.WriteNumber("after_s", reading.After.Seconds);

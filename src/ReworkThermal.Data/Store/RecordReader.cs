@@ -23,8 +23,21 @@ internal sealed class RecordReader
 
     internal string? TextOrNull(string name) =>
         !Get(name, out JsonElement value) ? null
-        : value.ValueKind == JsonValueKind.String ? value.GetString()
+        : value.ValueKind == JsonValueKind.String ? Characters(value, name)
         : throw Wrong(name, "must be text");
+
+    private string Characters(JsonElement value, string name)
+    {
+        try
+        {
+            return value.GetString()!;
+        }
+        catch (InvalidOperationException)
+        {
+            // JSON may hold half of a surrogate pair as an escape; that is no text.
+            throw Wrong(name, "holds an escape that is no character");
+        }
+    }
 
     internal double Number(string name) => NumberOrNull(name) ?? throw Missing(name);
 
@@ -74,7 +87,7 @@ internal sealed class RecordReader
     }
 
     internal List<string> Texts(string name) =>
-        [.. Array(name).EnumerateArray().Select(i => i.ValueKind == JsonValueKind.String ? i.GetString()! : throw Wrong(name, "must be a list of texts"))];
+        [.. Array(name).EnumerateArray().Select(i => i.ValueKind == JsonValueKind.String ? Characters(i, name) : throw Wrong(name, "must be a list of texts"))];
 
     internal double[] Numbers(string name) => [.. Array(name).EnumerateArray().Select(i => NumberOf(i, name))];
 

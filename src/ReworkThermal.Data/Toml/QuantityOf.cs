@@ -16,13 +16,16 @@ internal sealed class Quantity<TQuantity, TUnit>(string words, Func<double, TUni
     /// <inheritdoc/>
     internal override string UnitWords => string.Join(", ", units.Keys);
 
+    /// <summary>Largest number before a unit; some quantities count in decimal numbers, which end near 1e28.</summary>
+    private const double Largest = 1e20;
+
     /// <summary>Reads text such as "1.6 mm".</summary>
     /// <param name="text">Number, space, unit.</param>
     /// <param name="quantity">The quantity.</param>
-    /// <returns>Whether the text is a finite number with an allowed unit.</returns>
+    /// <returns>Whether the text is a number of a size that can mean something, with an allowed unit.</returns>
     internal bool TryParse(string text, out TQuantity quantity)
     {
-        if (TrySplit(text, out double number, out string unit) && units.TryGetValue(unit, out TUnit known))
+        if (TrySplit(text, out double number, out string unit) && Math.Abs(number) <= Largest && units.TryGetValue(unit, out TUnit known))
         {
             quantity = from(number, known);
             return true;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
@@ -7,6 +6,8 @@ namespace ReworkThermal.Data.Toml;
 /// <summary>Turns TOML text into a tree of values that know their lines.</summary>
 internal static class TomlTree
 {
+    private const int MostMessage = 160;
+
     /// <summary>Parses a document.</summary>
     /// <param name="text">TOML 1.0 text.</param>
     /// <param name="file">Name used in error messages.</param>
@@ -149,6 +150,10 @@ internal static class TomlTree
 
     private static int LineOf(SyntaxNode node) => node.Span.Start.Line + 1;
 
-    private static string OneLine(string message) =>
-        string.Create(CultureInfo.InvariantCulture, $"{message.ReplaceLineEndings(" ").Trim()}");
+    // The parser repeats the text that it stumbled over, sometimes to the end of the file.
+    private static string OneLine(string message)
+    {
+        string first = message.Trim().ReplaceLineEndings("\n").Split('\n')[0];
+        return first.Length <= MostMessage ? first : first[..MostMessage] + "...";
+    }
 }

@@ -27,7 +27,7 @@ public sealed class PlanCommandTests
             Assert.True(plan.GetProperty("passes").GetInt32() >= 1);
         }
 
-        Assert.Equal(plans.Length, plans.Select(p => (Alloy(p), p.GetProperty("added_mass_mg").GetDouble(), p.GetProperty("iron_set_c").GetDouble(), p.GetProperty("preheat_c").ToString())).Distinct().Count());
+        Assert.Equal(plans.Length, plans.Select(p => (Alloy(p), p.GetProperty("added_mass_mg").GetDouble(), p.GetProperty("iron_set_c").ToString(), p.GetProperty("air_set_c").ToString(), p.GetProperty("preheat_c").ToString())).Distinct().Count());
         Assert.NotEmpty(json.GetProperty("ruled_out").EnumerateArray());
     }
 

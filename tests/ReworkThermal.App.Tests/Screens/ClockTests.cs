@@ -1,8 +1,8 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Data;
 using Terminal.Gui.Input;
+using UnitsNet;
 
 namespace ReworkThermal.App.Tests.Screens;
 
@@ -75,14 +75,50 @@ public sealed class ClockTests
     }
 
     [Theory]
-    [InlineData('y', "flowed within 2.0 s")]
-    [InlineData('n', "did not flow within 2.0 s")]
-    public void The_answer_after_a_touch_is_kept(char answer, string note)
+    [InlineData('y')]
+    [InlineData('n')]
+    public void The_answer_after_a_touch_bounds_the_time_to_flow_and_teaches(char answer)
     {
         using ScreenHarness screen = new();
-        Ready(screen).Keys(Key.Space).Settle().Wait(2).Keys(Key.Space).Settle().Until("Did it flow?").Keys(new Key(answer)).Settle();
-        Assert.Equal(note, screen.Stored.Notes.Single().What.Text);
+        Ready(screen).Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null).Wait(2).Keys(Key.Space).Settle();
+        screen.Until("Did it flow?").Keys(new Key(answer)).Settle().Until("Learned from 1 timed touch");
+        TimedMeasurement kept = screen.Stored.Measurements.Single().What;
+        Duration within = answer == 'y' ? Assert.IsType<TimedMeasurement.FlowedWithin>(kept).Within : Assert.IsType<TimedMeasurement.NotFlowed>(kept).Within;
+        Assert.Equal(2, within.Seconds, 6);
+        Assert.Equal(kept, screen.Engines.Lessons.Single().Measurement);
         screen.Wait(4).Until("off for");
+    }
+
+    [Fact]
+    public void A_touch_without_a_simulation_is_kept_and_teaches_nothing()
+    {
+        using ScreenHarness screen = new();
+        screen.Engines.Simulates = false;
+        Ready(screen).Keys(Key.Space).Settle().Until("clock only").Wait(2).Keys(Key.Space).Settle().Until("Did it flow?").Keys(Key.N).Settle();
+        screen.Until("Nothing learned: the touch could not be simulated");
+        Assert.Single(screen.Stored.Measurements);
+    }
+
+    [Fact]
+    public void A_measurement_that_is_voided_is_taken_back()
+    {
+        using ScreenHarness screen = new(120, 40);
+        Ready(screen).Keys(Key.Space).Settle().Wait(2).Keys(Key.Space).Settle().Until("Did it flow?").Keys(Key.Y).Settle();
+        screen.Keys(Key.D5, Key.Home, Key.V).Fill("looked at the wrong pad").Until("forgotten by the next plan");
+        Assert.Empty(screen.Stored.Measurements);
+    }
+
+    [Fact]
+    public void What_a_touch_puts_in_is_shown_and_kept_once()
+    {
+        using ScreenHarness screen = new();
+        Ready(screen).Keys(Key.D3, Key.R).Until("smallest budget").Keys(Key.CursorDown, Key.K).Settle().Keys(Key.D4);
+        Assert.Contains("adds  5 mg Bi58Sn42", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.Space).Settle().Wait(2).Keys(Key.Space).Settle().Until("TOOL OFF");
+        Assert.Equal(new AddedSolder("Bi58Sn42", Mass.FromMilligrams(5)), screen.Stored.Exposures.Single().What.Added);
+        Assert.Contains("adds  nothing", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.S);
+        Assert.Contains("adds  5 mg Bi58Sn42", screen.Screen, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -99,7 +135,7 @@ public sealed class ClockTests
     {
         // No figure is checked here but the order of things: the pad warms above the board's start, cools after the release, and the
         // stored series spans the touch.
-        using ScreenHarness screen = new(bench: () => RealDesks.Open(DataRoot.BesideProgram));
+        using ScreenHarness screen = new(real: true);
         screen.Keys(Key.N).Fill("Demo").Until("Cautions").Keys(Key.Enter).Settle();
         screen.Keys(Key.CursorDown, Key.Enter).Fill("six-layer-controller").Keys(Key.CursorDown, Key.Enter).Fill("jack-anchor-six-layer");
         screen.Keys(Key.A).Fill("1").Keys(Key.H.WithShift).Settle();

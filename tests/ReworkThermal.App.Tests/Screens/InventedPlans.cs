@@ -18,6 +18,20 @@ internal static class InventedPlans
         ["invented assumption"],
         []);
 
+    /// <summary>The same with a spread.</summary>
+    internal static PlanReport Sampled { get; } = Report with
+    {
+        Plans =
+        [
+            .. Report.Plans.Select(p => p with
+            {
+                TimeToFlowSpread = new TimeSpread(
+                    Duration.FromSeconds(2.1), Duration.FromSeconds(3.2), null, Duration.FromSeconds(9), 200, 150, 3,
+                    [new InfluenceLine("invented input", 0.6, "invented advice", "invented source")], 0.9),
+            }),
+        ],
+    };
+
     private static PlanLine Line(string kind, string? alloy, double ironC)
     {
         TouchLine touch = new(
@@ -44,11 +58,14 @@ internal static class InventedPlans
             Passes: 3,
             new FinalJointLine(MassFractions.Of((Element.Sn, 1)), Temperature.FromDegreesCelsius(200), Temperature.FromDegreesCelsius(180), 0, 0, IsClean: true),
             new Spread(0.1, 0.2, 0.4),
+            new Spread(0.2, 0.3, 0.5),
+            new Spread(0.3, 0.5, 0.9),
             new Spread(0.01, 0.02, 0.05),
             [],
             "invented gauge governs",
             "invented limit",
             TimeToFlowSpread: null,
+            [],
             []);
     }
 }

@@ -1,6 +1,5 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Data;
 using Terminal.Gui.Input;
 
 namespace ReworkThermal.App.Tests.Screens;
@@ -40,7 +39,7 @@ public sealed class MixAndPlanTests
     {
         // Bi58Sn42 is a eutectic: solidus, liquidus and the last liquid of 90 % of it in itself are one temperature, 138 to 139 °C
         // (Massalski, Binary Alloy Phase Diagrams, 2nd ed., Bi-Sn: 139 °C; from memory).
-        using ScreenHarness screen = new(bench: () => RealDesks.Open(DataRoot.BesideProgram));
+        using ScreenHarness screen = new(real: true);
         screen.Keys(Key.D2).Keys(Key.CursorDown, Key.CursorDown, Key.Enter, Key.Home);
         screen.Keys([.. Enumerable.Repeat(Key.Delete, 20)]).Type("Bi58Sn42").Keys(Key.Enter).Until(() => screen.State.Mix.AnsweredTurn == screen.State.Mix.Turn);
         MixFigures figures = Assert.IsType<MixAnswer.Reckoned>(screen.State.Mix.Answer).Figures;
@@ -58,6 +57,35 @@ public sealed class MixAndPlanTests
         Assert.Equal("written meanwhile", screen.Stored.Notes.Single().What.Text);
         screen.Keys(Key.D3, Key.Esc).Until("Broken off");
         Assert.Null(screen.State.Plan.Report);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Ranked_plans_show_first_and_their_spread_when_it_is_known(int width, int height)
+    {
+        using ScreenHarness screen = new(width, height);
+        screen.Engines.SamplingGate.Reset();
+        screen.WithJob().Keys(Key.D3, Key.R).Until("Why, learned from 2 timed touches, sampling benches 30 %");
+        Assert.DoesNotContain("P50", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.CursorDown, Key.K).Settle();
+        Assert.Equal("Bi58Sn42", screen.Stored.Plan!.What.Alloy);
+        screen.Engines.SamplingGate.Set();
+        screen.Until("P10 2.1 s, P50 3.2 s, P90 over 9 s");
+        Assert.Contains("in time 75 %", screen.Screen, StringComparison.Ordinal);
+        Assert.Contains("invented input, 60 % of the spread", screen.Screen, StringComparison.Ordinal);
+        Assert.Equal(1, screen.State.Plan.Chosen);
+    }
+
+    [Fact]
+    public void Sampling_is_broken_off_and_the_plans_stay()
+    {
+        using ScreenHarness screen = new();
+        screen.Engines.SamplingGate.Reset();
+        screen.WithJob().Keys(Key.D3, Key.R).Until("sampling benches 30 %").Keys(Key.Esc).Until("Sampling broken off");
+        Assert.Contains("smallest budget", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.Esc);
+        Assert.Contains("What the plan is for", screen.Screen, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,5 +1,7 @@
 using System.Text.Json;
+using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.Core.Jobs.Checking;
+using ReworkThermal.Data.Store;
 using Terminal.Gui.Input;
 
 namespace ReworkThermal.App.Tests.Screens;
@@ -62,6 +64,40 @@ public sealed class RecordTests
         screen.Until("! ");
         Assert.Contains("record.json", screen.Screen, StringComparison.Ordinal);
         Assert.NotNull(screen.State.Entry);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void The_record_to_hand_over_is_never_written_over_without_asking(int width, int height)
+    {
+        using ScreenHarness screen = new(width, height);
+        screen.Engines.RecordAnswers.Enqueue(new RecordAnswer.Exists(["/bench/record.html"]));
+        screen.Engines.RecordAnswers.Enqueue(new RecordAnswer.Exists(["/bench/record.html"]));
+        screen.Engines.RecordAnswers.Enqueue(new RecordAnswer.Written(["/bench/record.html", "/bench/record.md"]));
+        screen.WithJob().Keys(Key.D5, Key.W).Until("Replace? There already: /bench/record.html").Keys(Key.N);
+        Assert.Contains("Nothing was written", screen.Screen, StringComparison.Ordinal);
+        screen.Keys(Key.W).Until("Replace? There").Keys(Key.Y).Until("Written: /bench/record.html and record.md");
+        screen.Keys(Key.W).Until("nothing was invented for this");
+    }
+
+    [Fact]
+    public void The_record_is_the_one_that_the_report_command_writes()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        bench.Touch("1", 245, 8);
+        string page = Path.Combine(bench.Folder.Path, "page.html");
+        string text = Path.Combine(bench.Folder.Path, "text.md");
+        bench.Must("report", "--html", page, "--markdown", text);
+        using SqliteJobStore store = SqliteJobStore.Open(bench.Store);
+        using ScreenHarness screen = new(120, 40, store, real: true);
+        screen.Keys(Key.Enter).Until("Cautions").Keys(Key.Enter).Settle();
+        int before = screen.Stored.LastNumber;
+        bench.Must("report", "--html", page, "--markdown", text, "--force");
+        screen.Keys(Key.D5, Key.W).Until("Written: ");
+        Assert.Equal(before, screen.Stored.LastNumber);
+        Assert.Equal(File.ReadAllText(page), File.ReadAllText(Assert.Single(Directory.GetFiles(screen.Folder.Path, "record-*.html"))));
+        Assert.Equal(File.ReadAllText(text), File.ReadAllText(Assert.Single(Directory.GetFiles(screen.Folder.Path, "record-*.md"))));
     }
 
     private static void Export(ScreenHarness screen, string path)

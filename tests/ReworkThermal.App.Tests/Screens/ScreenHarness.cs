@@ -4,6 +4,7 @@ using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.Running;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
@@ -22,14 +23,14 @@ internal sealed class ScreenHarness : IDisposable
     private readonly BenchWindow _window;
     private readonly SessionToken _session;
 
-    internal ScreenHarness(int width = 80, int height = 24, IJobStore? store = null, Func<Workbench>? bench = null, ScreenOptions? options = null)
+    internal ScreenHarness(int width = 80, int height = 24, IJobStore? store = null, bool real = false, ScreenOptions? options = null)
     {
         Store = store ?? new InMemoryJobStore();
         Engines = new ScriptedBench();
         _app = Application.Create(_toolkitTime);
         _ = _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        BenchDesks desks = new(() => new JobBook(Store, Time, new CountedIds()), bench ?? Engines.Open);
+        BenchDesks desks = new(() => new JobBook(Store, Time, new CountedIds()), real ? () => RealDesks.Open(DataRoot.BesideProgram, Path.Combine(Folder.Path, "calibrations"), Folder.Path) : Engines.Open);
         _conductor = new Conductor(Time, desks, _app.Invoke, new ScreenSignals(times => Rings += times, () => Left = true));
         ScreenOptions wanted = options ?? new ScreenOptions(Plain: false, Light: false, Store: null);
         _window = new BenchWindow(_app, _conductor, Palette.Choose(wanted, _ => null), wanted.Plain);
@@ -44,6 +45,9 @@ internal sealed class ScreenHarness : IDisposable
     internal ScriptedBench Engines { get; }
 
     internal BenchTime Time { get; } = new();
+
+    /// <summary>Calibrations and written records of the real engines.</summary>
+    internal TemporaryFolder Folder { get; } = new();
 
     internal int Rings { get; private set; }
 
@@ -152,11 +156,12 @@ internal sealed class ScreenHarness : IDisposable
     {
         _app.End(_session);
         _window.Dispose();
-        Engines.PlanGate.Set();
+        Engines.Release();
         _conductor.Finish();
         _conductor.Dispose();
         Engines.Dispose();
         _app.Dispose();
+        Folder.Dispose();
     }
 
     private ScreenHarness Pump()

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Planning;
 using UnitsNet;
 using Xunit.Abstractions;
@@ -54,8 +55,15 @@ public class PlanSearchTests(ITestOutputHelper output)
     [Fact]
     public void With_dilution_and_preheat_it_flows_with_a_cooler_iron_and_pad()
     {
-        Plan diluted = PlanDemo.Planned.Plans.First(p => p.Alloy is not null && p.First.Setting.Preheat is not null);
-        Plan bare = PlanDemo.Planned.Plans.First(p => p.Alloy is null);
+        JointSite site = PlanDemo.Request.Site;
+        PlanOutcome alone = PlanDemo.Search(PlanDemo.Request with
+        {
+            Site = new JointSite(site.Board, site.Joint, site.Connector, []),
+            Bench = PlanDemo.Request.Bench with { Air = [] },
+        });
+        IReadOnlyList<Plan> plans = Assert.IsType<PlanOutcome.Planned>(alone).Plans;
+        Plan diluted = plans.First(p => p.Alloy is not null && p.First.Setting.Preheat is not null);
+        Plan bare = plans.First(p => p.Alloy is null);
         Assert.True(diluted.First.PadPeak < bare.First.PadPeak);
         Assert.True(diluted.Melting.Flow < bare.Melting.Flow - TemperatureDelta.FromKelvins(10));
     }
@@ -77,6 +85,43 @@ public class PlanSearchTests(ITestOutputHelper output)
         PlanOutcome.NoPlan none = Assert.IsType<PlanOutcome.NoPlan>(PlanDemo.Search(request));
         Assert.Contains("the coldest solder reaches at best", none.Reason, StringComparison.Ordinal);
         Assert.Contains("K more", none.Reason, StringComparison.Ordinal);
+    }
+
+    /// <summary>The remedy is tried: a board hotter by what is said flows where the first one did not.</summary>
+    [Fact]
+    public void A_refusal_says_how_much_more_preheat_would_do()
+    {
+        RuledOut cold = Assert.Single(PlanDemo.Planned.RuledOut, r => r.What == "nothing added, no preheat");
+        Assert.Matches(@"preheat the board by about \d+ K more, or add \d+\.\d mg of ", cold.Why);
+        double hotter = double.Parse(System.Text.RegularExpressions.Regex.Match(cold.Why, @"about (\d+) K").Groups[1].Value, System.Globalization.CultureInfo.InvariantCulture);
+        Workload work = Workload.Of(PlanDemo.Request, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
+        TouchSimulator simulator = new(work);
+        SolderHeat heat = new(Shelf.Alloys.Properties);
+        double Coldest(double boardC) => new StationBuilder(work, simulator, heat).Run(
+            new ToolSetting(PlanDemo.Request.Bench.Irons[1], Temperature.FromDegreesCelsius(360), new BoardHeat(PlanDemo.Request.Bench.Preheaters[0], Temperature.FromDegreesCelsius(boardC))),
+            heat.CurveWithoutMelting(PlanDemo.Melting("Sn96.5Ag3Cu0.5")),
+            heat.CurveOf(PlanDemo.Melting("Sn63Pb37")),
+            183,
+            CancellationToken.None)!.Bare.ColdestAt(8);
+
+        double needed = work.NeededC(PlanDemo.Melting("Sn96.5Ag3Cu0.5").Flow.DegreesCelsius);
+        Assert.InRange(Coldest(23 + hotter), needed - 5, needed + 15);
+    }
+
+    [Fact]
+    public void A_part_that_bears_little_heat_rules_out_the_plans_that_would_cook_it()
+    {
+        JointSite site = PlanDemo.Request.Site;
+        Neighbour part = site.Neighbours.First(n => n.MostTemperature is not null);
+        Neighbour tender = part with { MostTemperature = part.MostTemperature! with { Central = Temperature.FromDegreesCelsius(105), Low = Temperature.FromDegreesCelsius(100) } };
+        PlanRequest request = PlanDemo.Request with { Site = new JointSite(site.Board, site.Joint, site.Connector, [tender]) };
+        PlanOutcome.Planned planned = Assert.IsType<PlanOutcome.Planned>(PlanDemo.Search(request));
+        Assert.All(planned.Plans, p =>
+        {
+            Assert.True(p.First.Setting.Preheat is null || p.First.Board < Temperature.FromDegreesCelsius(105));
+            Assert.DoesNotContain(p.Neighbours, n => n.IsOver);
+        });
+        Assert.Contains(planned.RuledOut, r => r.What == "hot air" && r.Why.Contains(tender.Name, StringComparison.Ordinal));
     }
 
     [Fact]

@@ -106,6 +106,7 @@ public sealed class CalibrationFolderTests : IDisposable
             [
                 touch,
                 touch with { Number = 2, Added = null, AddedMass = Mass.Zero, Preheater = null, Board = null, Seen = new Sighting.NotFlowed(Duration.FromSeconds(8)) },
+                touch with { Number = 4, Origin = "job abc, entry 12", Seen = new Sighting.FlowedWithin(Duration.FromSeconds(5.5)) },
                 touch with { Number = 3, Side = BoardSide.Top, Seen = new Sighting.Reading("plane_5mm", Duration.FromSeconds(3), Temperature.FromDegreesCelsius(118)) },
             ],
             new BenchCalibration("six-layer-controller", [-0.5, 0.25, 1.0 / 3], [[0.5, 0.1, 0], [0.1, 0.75, 0.2], [0, 0.2, 1e-3]], 2));

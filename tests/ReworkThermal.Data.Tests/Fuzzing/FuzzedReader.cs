@@ -52,7 +52,7 @@ internal sealed record FuzzedReader(string Name, IReadOnlyList<(string File, str
     {
         string path = folder[file];
         _ = Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        File.WriteAllText(path, text);
+        File.WriteAllBytes(path, System.Text.Encoding.UTF8.GetBytes(text));
         return path;
     }
 

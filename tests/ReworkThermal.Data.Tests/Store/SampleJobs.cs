@@ -81,6 +81,8 @@ internal static class SampleJobs
         new JobEvent.EntryVoided(20, "probe slipped"),
         new JobEvent.JobClosed(null),
         new JobEvent.JobReopened("one more pin"),
+        new JobEvent.MeasurementTaken(new TimedMeasurement.FlowedWithin(Pad1, Tools, null, Duration.FromSeconds(5.5))),
+        new JobEvent.MeasurementTaken(new TimedMeasurement.NotFlowed(Pad1, Tools, Temperature.FromDegreesCelsius(110), Duration.FromSeconds(8))),
         new JobEvent.JobClosed("done"),
     ];
 

@@ -12,6 +12,8 @@ namespace ReworkThermal.App.Screens.Canvas;
 /// <param name="plain">Whether only ASCII characters may be used for drawing.</param>
 internal sealed class Sheet(int width, int height, bool plain)
 {
+    private const string Dots = "...";
+
     private readonly Cell[,] _cells = Blank(width, height);
     private Point? _cursor;
 
@@ -57,6 +59,20 @@ internal sealed class Sheet(int width, int height, bool plain)
         }
 
         return x - area.Left;
+    }
+
+    /// <summary>Writes text; where it does not fit it ends in dots, so that nobody takes it for the whole.</summary>
+    internal void PutCut(Area area, int column, int row, string text, Ink ink = Ink.Plain)
+    {
+        int room = Math.Max(0, area.Width - column);
+        string line = SafeText.OneLine(text);
+        if (CellWidth.Of(line) > room)
+        {
+            int used = 0;
+            line = string.Concat(line.EnumerateRunes().TakeWhile(r => (used += CellWidth.Of(r)) <= room - Dots.Length).Select(r => r.ToString())).TrimEnd() + Dots;
+        }
+
+        Put(area, column, row, line, ink);
     }
 
     /// <summary>Writes text that ends before a column.</summary>

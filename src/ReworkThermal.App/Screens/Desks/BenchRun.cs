@@ -1,14 +1,18 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Planning;
 using UnitsNet;
 
 namespace ReworkThermal.App.Screens.Desks;
 
 /// <summary>One touch followed by the heat solver.</summary>
-/// <param name="run">The run, tip on.</param>
-/// <param name="posed">What was posed.</param>
-/// <param name="history">What the pad has had before, or null when unknown.</param>
-internal sealed class BenchRun(LiveRun run, JointSetup.Posed posed, PadHistory.Known? history) : IBenchRun
+/// <param name="joint">The joint, tip on.</param>
+/// <param name="contact">Time of its run at contact.</param>
+/// <param name="setup">The touch.</param>
+/// <param name="pad">The pad before it.</param>
+/// <param name="replay">Judges pads.</param>
+internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup setup, PadAccount pad, PadReplay replay) : IBenchRun
 {
     private static readonly Duration _longestWait = Duration.FromMinutes(2);
 
@@ -17,76 +21,90 @@ internal sealed class BenchRun(LiveRun run, JointSetup.Posed posed, PadHistory.K
 
     public BenchReading Advance(Duration elapsed)
     {
-        Follow(elapsed);
-        return Reading(budget: true);
+        Follow(contact + elapsed);
+        return Reading(elapsed, budget: true);
     }
 
     public BenchRelease Release(Duration elapsed)
     {
-        Follow(elapsed);
-        run.Lift();
-        _released = run.Elapsed;
+        Follow(contact + elapsed);
+        joint.Lift();
+        _released = joint.Run.Elapsed;
         return new BenchRelease(Pad(), _melted);
     }
 
-    public CoolDown? Wait()
-    {
-        if (history is null || _released <= Duration.Zero)
-        {
-            return null;
-        }
-
-        Touch touch = new() { Start = Duration.Zero, Span = _released, Side = posed.Side, Tip = posed.Tip, Jet = posed.Jet };
-        return HeatSolver.Solve(posed.Problem with { Touches = [touch], End = _released + _longestWait }) is HeatOutcome.Completed { Run: { } whole }
-            ? CoolDownAdvice.From(history.Model.Bond, Hotter(whole.Probes[ProbeNames.NearPad], whole.Probes[ProbeNames.FarPad], _released.Seconds))
-            : null;
-    }
+    public CoolDown? Wait() => _released > contact && joint.Ahead(liftAt: null, _released + _longestWait) is { } whole
+        ? CoolDownAdvice.From(pad.Model.Bond, Hotter(whole.Probes[ProbeNames.NearPad], FarPad(whole), _released.Seconds))
+        : null;
 
     public BenchReading Cool(Duration sinceRelease)
     {
         Follow(_released + sinceRelease);
-        return Reading(budget: false);
+        return Reading(Duration.Zero, budget: false);
     }
 
-    /// <summary>Budget of a pad after one more touch.</summary>
-    internal static double BudgetAfter(PadHistory.Known history, TemperatureHistory pad, bool melted) => history.Model
-        .Budget(history.Model.After(history.State, new PadExposure(pad, melted, Charge: null, HeatedRegion.Local, ExposureStart.AfterCooling)))
-        .Share.Central;
+    /// <summary>Share of the budget when the tool comes off at a time, by a run ahead of the clock; null when it cannot be told.</summary>
+    internal double? BudgetAt(Duration stop)
+    {
+        if (joint.Ahead(contact + stop, contact + stop) is not { } run)
+        {
+            return null;
+        }
+
+        // The solder of the touch itself counts; what was molten before contact is left out by the time.
+        bool melted = Enumerable.Range(0, run.LiquidShare.Count).Any(i => run.LiquidShare[i] > 0 && run.Probes[ProbeNames.NearPad].Seconds[i] >= contact.Seconds);
+        return Budget(stop, new BenchRelease(Hotter(run.Probes[ProbeNames.NearPad], FarPad(run), contact.Seconds), melted));
+    }
 
     /// <summary>The hotter of the two pad interfaces, from a time on.</summary>
-    internal static TemperatureHistory Hotter(TemperatureHistory near, TemperatureHistory far, double fromS)
+    private static TemperatureHistory Hotter(TemperatureHistory near, TemperatureHistory? far, double fromS)
     {
         double[] seconds = near.Seconds.ToArray();
-        int first = Math.Max(0, Array.FindIndex(seconds, s => s >= fromS));
+        int first = Math.Max(0, Array.FindIndex(seconds, s => s >= fromS - 1e-9));
         double[] celsius = new double[seconds.Length - first];
         double[] times = new double[celsius.Length];
         for (int i = 0; i < celsius.Length; i++)
         {
             times[i] = seconds[first + i] - seconds[first];
-            celsius[i] = Math.Max(near.Celsius[first + i], far.Celsius[first + i]);
+            celsius[i] = Math.Max(near.Celsius[first + i], far?.Celsius[first + i] ?? double.NegativeInfinity);
         }
 
         return new TemperatureHistory(times, celsius);
     }
 
-    private TemperatureHistory Pad() => Hotter(run.History(ProbeNames.NearPad), run.History(ProbeNames.FarPad), 0);
+    private static TemperatureHistory? FarPad(HeatRun run) => run.Probes.GetValueOrDefault(ProbeNames.FarPad);
+
+    private TemperatureHistory Pad() => Hotter(
+        joint.Run.History(ProbeNames.NearPad),
+        joint.Run.ProbeNamesInOrder.Contains(ProbeNames.FarPad) ? joint.Run.History(ProbeNames.FarPad) : null,
+        contact.Seconds);
 
     private void Follow(Duration until)
     {
-        Duration span = until - run.Elapsed;
-        if (span > Duration.Zero && !run.Advance(span))
+        if (!joint.Follow(until))
         {
             throw new InvalidOperationException("the heat solver could not take the step");
         }
 
-        _melted |= run.LiquidShare > 0;
+        _melted |= joint.Run.LiquidShare > 0;
     }
 
-    private BenchReading Reading(bool budget) => new(
-        run.Elapsed.Seconds,
-        Math.Max(run.Read(ProbeNames.NearPad).DegreesCelsius, run.Read(ProbeNames.FarPad).DegreesCelsius),
-        run.Read(ProbeNames.ColdestSolder).DegreesCelsius,
-        run.LiquidShare,
-        run.Flows,
-        budget && history is not null ? BudgetAfter(history, Pad(), _melted) : null);
+    private double Budget(Duration dwell, BenchRelease release)
+    {
+        Exposure touch = FinishedTouch.Of(setup.Start, setup.Added, setup.Began.Wall, dwell, release, sawFlow: false);
+        return pad.Model.Budget(replay.After(pad, new PadHeat(int.MaxValue, touch, touch.Pads[0])).After).Share.Central;
+    }
+
+    private BenchReading Reading(Duration dwell, bool budget)
+    {
+        LiveRun run = joint.Run;
+        double near = run.Read(ProbeNames.NearPad).DegreesCelsius;
+        return new BenchReading(
+            (run.Elapsed - contact).Seconds,
+            run.ProbeNamesInOrder.Contains(ProbeNames.FarPad) ? Math.Max(near, run.Read(ProbeNames.FarPad).DegreesCelsius) : near,
+            run.Read(ProbeNames.ColdestSolder).DegreesCelsius,
+            run.LiquidShare,
+            run.Flows,
+            budget ? Budget(dwell, new BenchRelease(Pad(), _melted)) : null);
+    }
 }

@@ -1,44 +1,40 @@
-using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Core.Jobs;
-using ReworkThermal.Data.Requests;
-using UnitsNet;
+using ReworkThermal.App.Commands;
+using ReworkThermal.Core.Planning;
 
 namespace ReworkThermal.App.Screens.Desks;
 
-/// <summary>Live simulations by the heat solver.</summary>
-/// <param name="workshop">The data folders.</param>
-/// <param name="poser">Poses touches.</param>
-/// <param name="reckoner">Reckons what the pad has had.</param>
-internal sealed class BenchRuns(Workshop workshop, JointPoser poser, PadReckoner reckoner) : IBenchRuns
+/// <summary>Live simulations by the heat solver; the board keeps its heat from one touch to the next.</summary>
+/// <param name="workshop">What pads are judged with; used on the thread of the touch only.</param>
+internal sealed class BenchRuns(JobWorkshop workshop) : IBenchRuns
 {
+    private readonly JointPoser _poser = new(workshop);
+    private readonly PadReplay _replay = new(workshop.Bench);
+    private WarmJoint? _joint;
+
     public BenchStart Begin(TouchSetup setup)
     {
-        if (poser.Pose(setup) is not JointSetup.Posed posed)
+        JointSetup setUp = _poser.Pose(setup);
+        if (setUp is not JointSetup.Posed posed)
         {
-            return new BenchStart.ClockOnly(((JointSetup.Missing)poser.Pose(setup)).Reason);
+            return new BenchStart.ClockOnly(((JointSetup.Missing)setUp).Reason);
         }
 
-        PadHistory.Known? history = setup.Job.Pads.TryGetValue(setup.Start.Pads[0], out PadLedger? pad)
-            ? reckoner.Of(setup.Job, pad) as PadHistory.Known
-            : null;
-        LiveRun run = LiveRun.Start(posed.Problem, posed.Tip is null ? [] : [posed.Tip]);
-        run.Put(posed.Tip, posed.Jet, posed.Side);
-        double? before = history is null ? null : history.Model.Budget(history.State).Share.Central;
+        _joint = WarmJoint.Begin(setup, posed, _joint);
+        bool warm = _joint.IsWarm;
+        UnitsNet.Duration contact = _joint.Touch();
+        double startC = _joint.Run.Read(Core.HeatFlow.ProbeNames.NearPad).DegreesCelsius;
+        BenchRun run = new(_joint, contact, setup, posed.Pad, _replay);
         return new BenchStart.Ready(
-            new BenchRun(run, posed, history),
+            run,
             new BenchForecast(
                 posed.Problem.FlowTemperature.DegreesCelsius,
-                workshop.Planning.Limits.MostPadTemperature.Value.DegreesCelsius,
-                before,
-                setup.Stop is { } stop && history is not null ? AtStop(posed, history, stop) : null));
+                workshop.Workshop.Planning.Limits.MostPadTemperature.Value.DegreesCelsius,
+                posed.Pad.Budget.Share.Central,
+                setup.Stop is { } stop ? run.BudgetAt(stop) : null,
+                warm ? startC : null,
+                Fresh: !warm && Math.Abs(posed.Pad.Fill - 1) < FullEnough && posed.Pad.Steps.Count == 0));
     }
 
-    /// <summary>Budget when the tip comes off at the stop time, by a run ahead of the clock.</summary>
-    private static double? AtStop(JointSetup.Posed posed, PadHistory.Known history, Duration stop)
-    {
-        Touch touch = new() { Start = Duration.Zero, Span = stop, Side = posed.Side, Tip = posed.Tip, Jet = posed.Jet };
-        return HeatSolver.Solve(posed.Problem with { Touches = [touch], End = stop }) is HeatOutcome.Completed { Run: { } run }
-            ? BenchRun.BudgetAfter(history, BenchRun.Hotter(run.Probes[ProbeNames.NearPad], run.Probes[ProbeNames.FarPad], 0), run.LiquidShare.Max() > 0)
-            : null;
-    }
+    // Rounding of masses only: a joint that was wicked or mixed into is not full of what it came with.
+    private const double FullEnough = 0.01;
 }

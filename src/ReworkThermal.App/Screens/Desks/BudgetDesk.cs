@@ -1,38 +1,41 @@
+using ReworkThermal.App.Commands;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Planning;
 
 namespace ReworkThermal.App.Screens.Desks;
 
-/// <summary>Heat budgets of all pads of a job.</summary>
-/// <param name="reckoner">Reckons one pad.</param>
-internal sealed class BudgetDesk(PadReckoner reckoner) : IBudgetDesk
+/// <summary>Heat budgets of all pads of a job, judged as the command <c>budget show</c> judges them.</summary>
+/// <param name="workshop">What pads are judged with; used on the thread of the budgets only.</param>
+internal sealed class BudgetDesk(JobWorkshop workshop) : IBudgetDesk
 {
     public IReadOnlyDictionary<PadId, PadBudget> Reckon(JobState job, CancellationToken cancellation)
     {
+        if (workshop.SiteOf(job.Brief) is not JobSite.Known known)
+        {
+            PadBudget.Unknown unknown = new(job.Brief switch
+            {
+                { Joint: null } => ScreenBudgetWords.NoJoint,
+                { Board: null } => ScreenBudgetWords.NoBoard,
+                _ => ScreenBudgetWords.NoSite,
+            });
+            return job.Pads.Keys.ToDictionary(p => p, PadBudget (_) => unknown);
+        }
+
         Dictionary<PadId, PadBudget> budgets = [];
-        foreach (PadLedger pad in job.Pads.Values)
+        foreach (PadId pad in job.Pads.Keys)
         {
             cancellation.ThrowIfCancellationRequested();
-            budgets[pad.Pad] = Of(reckoner.Of(job, pad));
+            budgets[pad] = Of(workshop.Account(job, pad, known));
         }
 
         return budgets;
     }
 
-    private static PadBudget Of(PadHistory history)
-    {
-        if (history is not PadHistory.Known known)
-        {
-            return new PadBudget.Unknown((history as PadHistory.Unknown)?.Reason ?? ScreenWords.BudgetUnknown);
-        }
-
-        HeatBudget budget = known.Model.Budget(known.State);
-        return new PadBudget.Known(
-            budget.Share.Low,
-            budget.Share.Central,
-            budget.Share.High,
-            ScreenBudgetWords.Gauge(budget.Governing.Kind),
-            known.WithoutTemperatures);
-    }
+    private static PadBudget.Known Of(PadAccount account) => new(
+        account.Budget.Share.Low,
+        account.Budget.Share.Central,
+        account.Budget.Share.High,
+        ScreenBudgetWords.Gauge(account.Budget.Governing.Kind),
+        account.NotCounted);
 }

@@ -8,7 +8,9 @@ internal interface IPlanDesk
     /// <summary>Answers a request.</summary>
     /// <param name="form">The request.</param>
     /// <param name="progress">Called now and then from any thread.</param>
+    /// <param name="ranked">Called once with the ranked plans when there are any, before they are sampled.</param>
     /// <param name="cancellation">Signalled when the technician breaks off.</param>
+    /// <returns>The answer, plans with their spread.</returns>
     /// <exception cref="OperationCanceledException">It was broken off.</exception>
-    public PlanAnswer Plan(PlanForm form, Action<PlanProgress> progress, CancellationToken cancellation);
+    public PlanAnswer Plan(PlanForm form, Action<PlanProgress> progress, Action<PlanAnswer.Answered> ranked, CancellationToken cancellation);
 }

@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.Planning;
 
 namespace ReworkThermal.App.Screens.Desks;
 
@@ -15,7 +16,8 @@ internal abstract record JointSetup
     /// <param name="Tip">The tip, or null.</param>
     /// <param name="Jet">The jet of hot air, or null.</param>
     /// <param name="Side">Face it works on.</param>
-    internal sealed record Posed(JointProblem Problem, TipSource? Tip, JetSource? Jet, BoardSide Side) : JointSetup;
+    /// <param name="Pad">The pad with everything it has had.</param>
+    internal sealed record Posed(JointProblem Problem, TipSource? Tip, JetSource? Jet, BoardSide Side, PadAccount Pad) : JointSetup;
 
     /// <summary>It cannot.</summary>
     internal sealed record Missing(string Reason) : JointSetup;

@@ -11,7 +11,9 @@ internal abstract record PlanAnswer
     }
 
     /// <summary>Plans, or none with the reasons.</summary>
-    internal sealed record Answered(PlanReport Report) : PlanAnswer;
+    /// <param name="Report">The plans.</param>
+    /// <param name="LearnedFrom">Timed touches that the bench was learned from; zero when it is that of the profiles.</param>
+    internal sealed record Answered(PlanReport Report, int LearnedFrom) : PlanAnswer;
 
     /// <summary>A field cannot be used.</summary>
     internal sealed record Refused(PlanField Field, string Reason) : PlanAnswer;

@@ -12,7 +12,7 @@ internal sealed record PlanForm(ImmutableDictionary<PlanField, string> Texts)
         [PlanField.Side] = "bottom",
         [PlanField.BaseSolder] = "Sn96.5Ag3Cu0.5",
         [PlanField.Refill] = "Sn96.5Ag3Cu0.5",
-        [PlanField.EarlierHeat] = "touched",
+        [PlanField.EarlierHeat] = "reworked",
         [PlanField.Contact] = "flooded",
         [PlanField.Nozzles] = "none",
         [PlanField.AirLitres] = "20",

@@ -1,6 +1,7 @@
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.Running;
 using ReworkThermal.Data;
+using ReworkThermal.Data.Calibrations;
 using ReworkThermal.Data.Requests;
 using ReworkThermal.Data.Store;
 
@@ -9,11 +10,11 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <summary>The desks of the running program: the store on disk, the engines over the data folders.</summary>
 internal static class RealDesks
 {
-    internal static BenchDesks For(string? store, DataRoot data) => new(
-        () => new JobBook(SqliteJobStore.Open(store ?? StorePlace.Default()), TimeProvider.System, new RandomIdSource()),
-        () => Open(data));
+    internal static BenchDesks For(ScreenOptions options, DataRoot data) => new(
+        () => new JobBook(SqliteJobStore.Open(options.Store ?? StorePlace.Default()), TimeProvider.System, new RandomIdSource()),
+        () => Open(data, options.Calibrations ?? CalibrationPlace.Default(), Environment.CurrentDirectory));
 
-    internal static Workbench Open(DataRoot data)
+    internal static Workbench Open(DataRoot data, string calibrations, string records)
     {
         Workshop workshop = Workshop.Load(data);
         MeltingShelf melting = new(data);
@@ -33,12 +34,16 @@ internal static class RealDesks
             workshop.Profiles.Irons.Select(i => (i.Key, i.Value.Name)).Concat(workshop.Profiles.Nozzles.Select(n => (n.Key, n.Value.Name))).Concat(workshop.Profiles.Preheaters.Select(p => (p.Key, p.Value.Name)))
                 .DistinctBy(t => t.Name)
                 .ToDictionary(t => t.Name, t => t.Key));
-        PadReckoner reckoner = new(workshop);
+        CalibrationFolder learned = new(calibrations);
         return new Workbench(
             names,
             new MixDesk(workshop, melting.Engine),
-            new PlanDesk(workshop, melting, reckoner),
-            new BenchRuns(workshop, new JointPoser(workshop, melting.Engine, reckoner), reckoner),
-            new BudgetDesk(reckoner));
+            new PlanDesk(ForOneThread(), learned),
+            new BenchRuns(ForOneThread()),
+            new BudgetDesk(ForOneThread()),
+            new LessonDesk(ForOneThread(), learned),
+            new RecordDesk(data, ForOneThread(), records));
+
+        JobWorkshop ForOneThread() => new(data, workshop, melting);
     }
 }

@@ -40,7 +40,7 @@ internal static class BenchDrawing
                 break;
         }
 
-        FootDrawing.Draw(sheet, all.Rows(height - 3), state);
+        FootDrawing.Draw(sheet, all, state);
         return sheet.Finish();
     }
 

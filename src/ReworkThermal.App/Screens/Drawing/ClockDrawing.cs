@@ -58,6 +58,7 @@ internal static class ClockDrawing
         sheet.Rule(panel, 0, state.Pad is { } pad ? ScreenWords.PadWord(pad.Value) : ScreenClockWords.NoPad);
         int row = 1;
         Setting("U", "for", ScreenClockWords.Purpose(clock.Purpose));
+        Setting("S", "adds", ScreenClockWords.Added(ClockUpdate.AddedFor(state, clock.Purpose)));
         Setting("I", "iron", clock.IronCelsius is double iron ? $"{ScreenClockWords.Degrees(iron)} {clock.IronName}" : ScreenClockWords.NotUsed);
         Setting("A", "air", clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{ScreenClockWords.Air(air, flow)} {clock.NozzleName}" : ScreenClockWords.NotUsed);
         Setting("B", "board", clock.PreheatCelsius is double preheat ? $"{ScreenClockWords.Degrees(preheat)} {clock.PreheaterName}" : ScreenClockWords.NotUsed);
@@ -128,7 +129,7 @@ internal static class ClockDrawing
             return;
         }
 
-        sheet.Rule(area, 0, ScreenClockWords.PadTrace);
+        sheet.Rule(area, 0, ScreenClockWords.TraceTitle(forecast.WarmStartC));
         BenchReading? last = clock.Readings.Count > 0 ? clock.Readings[^1] : null;
         AcceptedPlan? plan = job.Plan?.What;
         double longest = Math.Max(Math.Max(5, last?.Seconds ?? 0), (plan?.Stop.Seconds ?? 0) * 1.15);

@@ -9,29 +9,55 @@ namespace ReworkThermal.App.Screens.Drawing;
 /// <summary>The last three rows: the text being typed or the answer to the last key; the keys of the place; the status line.</summary>
 internal static class FootDrawing
 {
-    internal static void Draw(Sheet sheet, Area foot, BenchState state)
+    private const int Height = 3;
+
+    internal static void Draw(Sheet sheet, Area all, BenchState state)
     {
+        Area foot = all.Rows(all.Height - Height);
         if (state.Overlay == Overlay.Leave)
         {
             bool touching = state.Clock.Stage is TouchStage.Running;
-            sheet.Put(foot, 0, 0, touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion, Ink.Care);
+            Say(sheet, all, touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion, Ink.Care);
             sheet.Put(foot, 0, 1, ScreenWords.LeaveKeys, Ink.Quiet);
+        }
+        else if (state.Overlay == Overlay.ReplaceRecord)
+        {
+            Say(sheet, all, ScreenRecordWords.There(state.Record.There), Ink.Care);
+            sheet.Put(foot, 0, 1, ScreenRecordWords.ReplaceKeys, Ink.Quiet);
         }
         else if (state.Entry is { } entry && state.Overlay == Overlay.None)
         {
-            Entry(sheet, foot, entry);
+            Entry(sheet, all, entry);
         }
         else
         {
-            sheet.Put(foot, 0, 0, state.Notice.Text, state.Notice.IsComplaint ? Ink.Care : Ink.Good);
+            Say(sheet, all, state.Notice.Text, state.Notice.IsComplaint ? Ink.Care : Ink.Good);
             Keys(sheet, foot, state);
         }
 
         Status(sheet, foot, state);
     }
 
-    private static void Entry(Sheet sheet, Area foot, TextEntry entry)
+    /// <summary>An answer of one row, or of two with the last row of the place beneath.</summary>
+    private static void Say(Sheet sheet, Area all, string text, Ink ink)
     {
+        bool longer = CellWidth.Of(text) > all.Width;
+        Area rows = all.Rows(all.Height - Height - (longer ? 1 : 0), longer ? 2 : 1);
+        if (longer)
+        {
+            sheet.Clear(rows);
+        }
+
+        sheet.PutParagraph(rows, 0, text, ink);
+    }
+
+    private static void Entry(Sheet sheet, Area all, TextEntry entry)
+    {
+        // A long complaint takes two rows, and the field moves up by one.
+        string complaint = $"! {entry.Complaint}";
+        bool longer = entry.Complaint is not null && CellWidth.Of(complaint) > all.Width;
+        Area foot = all.Rows(all.Height - Height - (longer ? 1 : 0), longer ? Height : Height - 1);
+        sheet.Clear(foot);
         int start = sheet.Put(foot, 0, 0, entry.Label + ": ", Ink.Heading);
         int room = Math.Max(4, foot.Width - start - 1);
 
@@ -46,9 +72,15 @@ internal static class FootDrawing
         sheet.Put(field, 0, 0, new string(sheet.Plain ? '_' : ' ', room), Ink.Entry);
         sheet.Put(field, 0, 0, entry.Text[from..], Ink.Entry);
         sheet.PlaceCursor(field, CellWidth.Of(entry.Text[from..entry.Caret]), 0);
+        if (entry.Complaint is not null)
+        {
+            sheet.PutParagraph(foot.Rows(1), 0, complaint, Ink.Care);
+            return;
+        }
+
+        string keys = entry.Waiting ? ScreenWords.Saving : entry.Options.Count > 0 ? ScreenWords.EntryKeysWithOptions : ScreenWords.EntryKeys;
         string hint = entry.Hint.Length > 0 ? entry.Hint + "   " : string.Empty;
-        string keys = hint + (entry.Waiting ? ScreenWords.Saving : entry.Options.Count > 0 ? ScreenWords.EntryKeysWithOptions : ScreenWords.EntryKeys);
-        sheet.Put(foot, 0, 1, entry.Complaint is { } complaint ? $"! {complaint}" : keys, entry.Complaint is null ? Ink.Quiet : Ink.Care);
+        sheet.PutCut(foot, 0, 1, CellWidth.Of(hint + keys) <= foot.Width ? hint + keys : hint + ScreenWords.EntryKeysShort, Ink.Quiet);
     }
 
     private static void Keys(Sheet sheet, Area foot, BenchState state)

@@ -21,7 +21,7 @@ internal static class JobListDrawing
         int first = ListWindow.First(state.Jobs.Row, jobs.Count, list.Height);
         foreach ((int row, JobHeader job) in jobs.Skip(first).Take(list.Height).Index())
         {
-            sheet.Put(list, 2, row, ScreenJobWords.JobLine(job));
+            sheet.PutCut(list, 2, row, ScreenJobWords.JobLine(job));
             ListWindow.Mark(sheet, list, row, first + row == state.Jobs.Row);
         }
     }

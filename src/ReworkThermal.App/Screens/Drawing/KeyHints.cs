@@ -12,6 +12,8 @@ internal static class KeyHints
         Place.Job => state.JobPlace.Row < Enum.GetValues<BriefField>().Length ? ScreenJobWords.FieldKeys : ScreenJobWords.PinKeys,
         Place.Mix => ScreenMixWords.Keys,
         Place.Plan when state.Plan.Running is not null => ScreenPlanWords.RunningKeys,
+        Place.Plan when state.Plan is { ShowsAnswer: true, Report: not null, Sampling: not null } => ScreenPlanWords.SamplingKeys,
+        Place.Plan when state.Plan is { ShowsAnswer: true, Report.Plans.Count: 0 } => ScreenPlanWords.NoPlanKeys,
         Place.Plan when state.Plan is { ShowsAnswer: true, Report: not null } => ScreenPlanWords.AnswerKeys,
         Place.Plan => state.Plan.Report is null ? ScreenPlanWords.RequestKeys : ScreenPlanWords.RequestKeysWithAnswer,
         Place.Clock when state.Clock.Stage is TouchStage.Running => ScreenClockWords.RunningKeys,

@@ -2,6 +2,7 @@ using ReworkThermal.App.Screens.Canvas;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Reports;
+using PlanCautions = ReworkThermal.App.Rendering.PlanCautions;
 
 namespace ReworkThermal.App.Screens.Drawing;
 
@@ -20,8 +21,8 @@ internal static class PlanDrawing
             return;
         }
 
-        sheet.Rule(body, 0, ScreenPlanWords.RequestTitle);
         PlanField[] fields = Enum.GetValues<PlanField>();
+        sheet.Rule(body, 0, ScreenPlanWords.RequestTitle(state.Plan.Row + 1, fields.Length));
         int room = Math.Max(1, body.Height - 4);
         int first = ListWindow.First(state.Plan.Row, fields.Length, room);
         Area list = body.Rows(1, room);
@@ -34,7 +35,7 @@ internal static class PlanDrawing
             ListWindow.Mark(sheet, list, row, state.Plan.Row == first + row);
             if (state.Plan.Complaints.TryGetValue(field, out string? complaint))
             {
-                sheet.Put(list, Math.Max(ComplaintColumn, ValueColumn + text.Length + 2), row, $"! {complaint}", Ink.Care);
+                sheet.PutCut(list, Math.Max(ComplaintColumn, ValueColumn + text.Length + 2), row, $"! {complaint}", Ink.Care);
             }
         }
 
@@ -47,7 +48,9 @@ internal static class PlanDrawing
         }
         else
         {
-            sheet.PutParagraph(below, 1, state.Shelf is null ? ScreenWords.ReadingShelf : ScreenPlanWords.KeptNote, Ink.Quiet, 2);
+            // Beside the line there may not be room for all of a complaint.
+            bool wrong = state.Plan.Complaints.TryGetValue(fields[state.Plan.Row], out string? whole);
+            sheet.PutParagraph(below, 1, wrong ? $"! {whole}" : state.Shelf is null ? ScreenWords.ReadingShelf : ScreenPlanWords.KeptNote, wrong ? Ink.Care : Ink.Quiet, 2);
         }
     }
 
@@ -57,9 +60,9 @@ internal static class PlanDrawing
         int row = 1;
         foreach ((int i, PlanLine line) in report.Plans.Index())
         {
-            sheet.Put(body, 2, row, $"{i + 1}  {line.Kind}: {ScreenPlanWords.Added(line)}; {ScreenPlanWords.Times(line)}");
+            sheet.PutCut(body, 2, row, $"{i + 1}  {line.Kind}: {ScreenPlanWords.Added(line)}; {ScreenPlanWords.Times(line)}");
             ListWindow.Mark(sheet, body, row++, plan.Chosen == i);
-            sheet.Put(body, 5, row++, $"{ScreenPlanWords.Tools(line.First)}; {ScreenPlanWords.Cost(line)}", Ink.Strong);
+            sheet.PutCut(body, 5, row++, $"{ScreenPlanWords.Settings(line.First)}; {ScreenPlanWords.Cost(line)}{ScreenPlanWords.InTime(line.TimeToFlowSpread)}", Ink.Strong);
         }
 
         if (report.Plans.Count == 0)
@@ -68,7 +71,7 @@ internal static class PlanDrawing
         }
 
         Area below = body.Rows(row);
-        sheet.Rule(below, 0, report.Plans.Count > 0 ? ScreenPlanWords.Reasons : ScreenPlanWords.RuledOut);
+        sheet.Rule(below, 0, ScreenPlanWords.DetailsTitle(report.Plans.Count > 0, plan.LearnedFrom, plan.Sampling?.Share));
         Details(sheet, below.Rows(1), Lines(plan, report), plan.Scroll);
     }
 
@@ -79,7 +82,7 @@ internal static class PlanDrawing
         {
             PlanLine chosen = report.Plans[Math.Min(plan.Chosen, report.Plans.Count - 1)];
             lines.AddRange(ScreenPlanWords.Reading(chosen).Select(r => (r, Ink.Plain)));
-            lines.AddRange(chosen.Cautions.Select(c => ($"! {c}", Ink.Care)));
+            lines.AddRange(PlanCautions.Of([chosen]).Select(c => (c, Ink.Care)));
         }
         else if (report.NoPlanReason is { } reason)
         {
@@ -87,7 +90,7 @@ internal static class PlanDrawing
         }
 
         lines.AddRange(report.RuledOut.Select(r => ($"{ScreenPlanWords.RuledOut}: {r.Subject}: {r.Reason}", Ink.Quiet)));
-        lines.AddRange(report.Notes.Concat(report.Budget).Select(n => (n, Ink.Quiet)));
+        lines.AddRange(report.Notes.Concat(report.Budget).Select(n => (ScreenPlanWords.Assumed(n), Ink.Quiet)));
         return lines;
     }
 
@@ -99,7 +102,8 @@ internal static class PlanDrawing
         {
             if (row < area.Height)
             {
-                row = sheet.PutParagraph(area, row, text, ink, 1);
+                sheet.Put(area, 1, row, ink == Ink.Care ? "!" : "-", ink);
+                row = sheet.PutParagraph(area, row, text, ink, 3);
             }
         }
     }

@@ -40,7 +40,7 @@ internal static class RecordDrawing
             JobEntry entry = job.Entries[count - 1 - first - row];
             bool isVoid = job.Voided.ContainsKey(entry.Number);
             string mark = isVoid ? ScreenRecordWords.Void + " " : string.Empty;
-            sheet.Put(list, 2, row, string.Create(CultureInfo.InvariantCulture, $"{entry.Number,4}  {entry.At:MM-dd HH:mm:ss}  {mark}{ScreenEventWords.Line(entry.What)}"), isVoid ? Ink.Quiet : Ink.Plain);
+            sheet.PutCut(list, 2, row, string.Create(CultureInfo.InvariantCulture, $"{entry.Number,4}  {entry.At:MM-dd HH:mm:ss}  {mark}{ScreenEventWords.Line(entry.What)}"), isVoid ? Ink.Quiet : Ink.Plain);
             ListWindow.Mark(sheet, list, row, first + row == chosen);
         }
 

@@ -37,7 +37,7 @@ internal static class TerminalUi
 
         using Conductor conductor = new(
             TimeProvider.System,
-            RealDesks.For(options.Store, data),
+            RealDesks.For(options, data),
             app.Invoke,
             new ScreenSignals(times => app.Driver?.WriteRaw(new string('\a', times)), () => Leave(app)));
         using BenchWindow window = new(app, conductor, Palette.Choose(options, Environment.GetEnvironmentVariable), options.Plain);

@@ -5,7 +5,7 @@ using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Screens.Running;
 
-/// <summary>Threads behind the screens: one for the store, one each for budgets, mixes, plans and the running touch.</summary>
+/// <summary>Threads behind the screens: one for the store, one each for budgets, mixes, plans, the running touch, lessons and the record to hand over.</summary>
 internal sealed class Workers : IDisposable
 {
     private readonly BenchDesks _desks;
@@ -17,7 +17,10 @@ internal sealed class Workers : IDisposable
     private readonly LatestWorker<Errand.ReckonBudgets> _budgets;
     private readonly LatestWorker<Errand.ReckonMix> _mixes;
     private readonly SerialWorker _plans;
+    private readonly SerialWorker _lessons;
+    private readonly SerialWorker _records;
     private readonly SerialWorker _reader;
+    private readonly CancellationTokenSource _end = new();
     private CancellationTokenSource _plan = new();
     private bool _disposed;
 
@@ -31,6 +34,8 @@ internal sealed class Workers : IDisposable
         _budgets = new LatestWorker<Errand.ReckonBudgets>("budgets", Budgets);
         _mixes = new LatestWorker<Errand.ReckonMix>("mix", Mix);
         _plans = new SerialWorker("plan");
+        _lessons = new SerialWorker("lessons");
+        _records = new SerialWorker("record");
         _reader = new SerialWorker("data folders");
     }
 
@@ -59,6 +64,12 @@ internal sealed class Workers : IDisposable
                 _plan = own;
                 _plans.Do(() => Plan(plan, own));
                 break;
+            case Errand.Learn or Errand.Unlearn:
+                _lessons.Do(() => Guarded(() => Teach(errand)));
+                break;
+            case Errand.WriteRecord write:
+                _records.Do(() => Guarded(() => Write(write)));
+                break;
             case Errand.CancelPlan:
                 _plan.Cancel();
                 break;
@@ -84,13 +95,17 @@ internal sealed class Workers : IDisposable
         _disposed = true;
         _ = _bench.TrySetResult(null);
         _plan.Cancel();
+        _end.Cancel();
         _store.Dispose();
         _runs.Dispose();
         _budgets.Dispose();
         _mixes.Dispose();
         _plans.Dispose();
+        _lessons.Dispose();
+        _records.Dispose();
         _reader.Dispose();
         _plan.Dispose();
+        _end.Dispose();
     }
 
     /// <summary>As <see cref="Dispose"/>, and waits for every thread.</summary>
@@ -101,6 +116,8 @@ internal sealed class Workers : IDisposable
         _budgets.Finish();
         _mixes.Finish();
         _plans.Finish();
+        _lessons.Finish();
+        _records.Finish();
         _reader.Finish();
     }
 
@@ -144,10 +161,31 @@ internal sealed class Workers : IDisposable
     {
         PlanAnswer? answer = null;
         Guarded(() => answer = Bench() is { } bench
-            ? bench.Plan.Plan(errand.Form, progress => _post(new Message.PlanMoved(errand.Turn, progress)), own.Token)
+            ? bench.Plan.Plan(
+                errand.Form,
+                progress => _post(new Message.PlanMoved(errand.Turn, progress)),
+                ranked => _post(new Message.PlanRanked(errand.Turn, ranked)),
+                own.Token)
             : new PlanAnswer.NotAvailable(ScreenWords.ReadingShelf));
         _post(new Message.PlanEnded(errand.Turn, answer));
     }
+
+    private void Teach(Errand errand)
+    {
+        LessonAnswer? answer = (Bench(), errand) switch
+        {
+            ({ } bench, Errand.Learn learn) => bench.Lessons.Learn(learn.Job, learn.Number, learn.Measurement, learn.Lesson, _end.Token),
+            ({ } bench, Errand.Unlearn unlearn) => bench.Lessons.Forget(unlearn.Job, unlearn.Number, unlearn.Bench, _end.Token),
+            _ => null,
+        };
+        if (answer is not null)
+        {
+            _post(new Message.Taught(answer));
+        }
+    }
+
+    private void Write(Errand.WriteRecord errand) => _post(new Message.RecordMade(
+        Bench() is { } bench ? bench.Records.Write(errand.Job, errand.Replace) : new RecordAnswer.Failed(ScreenWords.ReadingShelf)));
 
     /// <summary>A fault behind the screens is shown and does not end the program: a touch may be running.</summary>
     private void Guarded(Action work)

@@ -1,4 +1,6 @@
+using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.App.Screens.Update;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.State;
@@ -53,6 +55,9 @@ internal sealed record BenchState
 
     /// <summary>Events handed to the store whose answer is due.</summary>
     internal int Unanswered { get; init; }
+
+    /// <summary>Keys pressed while a text waits for the store, to be taken when it has answered.</summary>
+    internal ImmutableList<Press> Held { get; init; } = [];
 
     /// <summary>Why the last thing could not be kept, or null.</summary>
     internal string? StoreTrouble { get; init; }

@@ -14,6 +14,9 @@ internal sealed record ClockState
     /// <summary>What the touch is for.</summary>
     internal TouchPurpose Purpose { get; init; } = TouchPurpose.Mix;
 
+    /// <summary>Whether the touch puts in the solder that its purpose calls for.</summary>
+    internal bool Adds { get; init; } = true;
+
     /// <summary>Iron set temperature [°C], or null.</summary>
     internal double? IronCelsius { get; init; }
 

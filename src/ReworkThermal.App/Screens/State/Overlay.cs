@@ -14,4 +14,7 @@ internal enum Overlay
 
     /// <summary>Whether to leave the program.</summary>
     Leave,
+
+    /// <summary>Whether to replace a record that was written before.</summary>
+    ReplaceRecord,
 }

@@ -23,8 +23,14 @@ internal sealed record PlanState
     /// <summary>Progress while a run goes on, else null.</summary>
     internal PlanProgress? Running { get; init; }
 
+    /// <summary>Progress while the plans of the answer are sampled, else null.</summary>
+    internal PlanProgress? Sampling { get; init; }
+
     /// <summary>The answer, or null.</summary>
     internal PlanReport? Report { get; init; }
+
+    /// <summary>Timed touches that the bench of the answer was learned from.</summary>
+    internal int LearnedFrom { get; init; }
 
     /// <summary>Whether the answer is shown instead of the request.</summary>
     internal bool ShowsAnswer { get; init; }

@@ -9,6 +9,9 @@ internal sealed record RecordState
     /// <summary>Row of the entries, counted from the last one.</summary>
     internal int EntryRow { get; init; }
 
+    /// <summary>Files of the record that are there already, while it is asked whether to replace them.</summary>
+    internal IReadOnlyList<string> There { get; init; } = [];
+
     /// <summary>Row of the checks.</summary>
     internal int CheckRow { get; init; }
 }

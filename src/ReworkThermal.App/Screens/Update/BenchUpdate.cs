@@ -9,8 +9,26 @@ internal static class BenchUpdate
     /// <summary>What is to be done when the program begins.</summary>
     internal static Step Begin(Moment now) => new Step(new BenchState { Now = now }).Do(new Errand.ListJobs());
 
-    /// <summary>Applies a message.</summary>
-    internal static Step Apply(BenchState state, Message message) => message switch
+    /// <summary>Applies a message, and the keys that waited for it.</summary>
+    internal static Step Apply(BenchState state, Message message)
+    {
+        Step step = One(state, message);
+        while (step.State is { Held.IsEmpty: false, Entry: not { Waiting: true } })
+        {
+            // Keys that followed a text which turns out wrong were not meant for that text.
+            if (step.State.Entry is { Complaint: not null })
+            {
+                return step with { State = step.State with { Held = [] } };
+            }
+
+            Step next = KeyUpdate.Apply(step.State with { Held = step.State.Held.RemoveAt(0) }, step.State.Held[0]);
+            step = next with { Errands = step.Errands.AddRange(next.Errands) };
+        }
+
+        return step;
+    }
+
+    private static Step One(BenchState state, Message message) => message switch
     {
         Message.Pressed pressed => KeyUpdate.Apply(state with { Now = pressed.At }, pressed.Press),
         Message.Pasted pasted => EntryUpdate.Pasted(state, pasted.Text),
@@ -25,6 +43,9 @@ internal static class BenchUpdate
         Message.BudgetsReckoned reckoned => new Step(reckoned.Job == state.Job?.Id ? state with { Budgets = reckoned.Budgets } : state),
         Message.MixReckoned reckoned => MixUpdate.Reckoned(state, reckoned),
         Message.PlanMoved moved => PlanUpdate.Moved(state, moved),
+        Message.PlanRanked ranked => PlanUpdate.Ranked(state, ranked),
+        Message.Taught taught => LessonUpdate.Taught(state, taught.Answer),
+        Message.RecordMade made => RecordUpdate.Made(state, made.Answer),
         Message.PlanEnded ended => PlanUpdate.Ended(state, ended),
         Message.RunBegun begun => ClockUpdate.Begun(state, begun),
         Message.RunRead read => ClockUpdate.Read(state, read),

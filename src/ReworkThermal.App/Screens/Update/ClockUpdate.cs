@@ -29,7 +29,7 @@ internal static class ClockUpdate
             case TouchStage.Running or TouchStage.Released:
                 return new Step(state).Say(ScreenClockWords.Occupied);
             case TouchStage.Cooling { AsksFlow: true } cooling when press.Letter is 'y' or 'n':
-                return TouchAnswers.Flowed(state, cooling, press.Letter == 'y');
+                return TouchAnswers.Answered(state, cooling, press.Letter == 'y');
             default:
                 return press.IsStroke ? Stroke(state) : Prepare(state, press);
         }
@@ -53,7 +53,7 @@ internal static class ClockUpdate
             : job.Exposures.Count > 0 ? job.Exposures[^1].What.Tools : [];
         PadId? pad = job.OpenTouches.Count > 0 ? job.OpenTouches[^1].What.Pads[0]
             : job.Exposures.Count > 0 ? job.Exposures[^1].What.Pads[0].Pad : null;
-        clock = clock with { Pad = pad };
+        clock = clock with { Pad = pad, Adds = job.Exposures is not [.., { What.Added: not null }] };
         return tools.Count > 0 ? tools.Aggregate(clock, ToolUpdate.With) : job.Plan is { } plan ? WithPlan(clock, plan.What) : clock;
     }
 
@@ -101,16 +101,10 @@ internal static class ClockUpdate
         }
 
         TouchStage.Running touch = stage.Touch;
-        InterfaceSeries? series = released.Release is { } known ? InterfaceSeries.Simulated(known.Interface) : null;
-        Exposure exposure = new(
-            touch.Start.Purpose,
-            touch.Start.Tools,
-            touch.Since.Wall,
-            Duration.FromSeconds(stage.Length.TotalSeconds),
-            [.. touch.Start.Pads.Select(p => new HeatedPad(p, Touched: true, touch.FlowedAt is null ? released.Release?.Melted : true, series))],
-            Note: stage.Note);
+        Exposure exposure = FinishedTouch.Of(
+            touch.Start, touch.Added, touch.Since.Wall, Duration.FromSeconds(stage.Length.TotalSeconds), released.Release, touch.FlowedAt is not null, stage.Note);
         Step step = new Step(state).Record(new JobEvent.ExposureLogged(exposure, touch.Entry), new RecordedFor(RecordedForKind.TouchEnd, state.Clock.Turn));
-        return touch.FlowedAt is { } flowed ? step.Record(TouchAnswers.Flow(touch.Start, flowed)) : step;
+        return touch.FlowedAt is { } flowed ? TouchAnswers.Timed(step, touch, flowed) : step;
     }
 
     /// <summary>An interrupted touch whose length is known now goes the way of every other: simulated, then into the record.</summary>
@@ -122,7 +116,8 @@ internal static class ClockUpdate
         }
 
         int turn = state.Clock.Turn + 1;
-        TouchStage.Running running = new(new Moment(state.Now.Steady - length, touch.At), touch.What, touch.Number, FlowedAt: null, Rung: 2);
+        TouchStage.Running running = new(
+            new Moment(state.Now.Steady - length, touch.At), touch.What, AddedFor(state, touch.What.Purpose), touch.Number, FlowedAt: null, Rung: 2);
         ClockState clock = state.Clock with
         {
             Turn = turn,
@@ -134,7 +129,7 @@ internal static class ClockUpdate
             Stage = new TouchStage.Released(running, length, ScreenClockWords.CompletedLater),
         };
         return new Step(state with { Entry = null, Clock = clock })
-            .Do(new Errand.BeginRun(turn, new TouchSetup(job, touch.What, Stop: null, state.Plan.Form)))
+            .Do(new Errand.BeginRun(turn, new TouchSetup(job, touch.What, running.Added, Stop: null, state.Plan.Form, running.Since)))
             .Do(new Errand.ReleaseRun(turn, length));
     }
 
@@ -152,18 +147,27 @@ internal static class ClockUpdate
             (RecordedForKind.TouchStart, TouchStage.Running running) => With(state, running with { Entry = entry.Number }),
             (RecordedForKind.TouchStart, TouchStage.Released released) => With(state, released with { Touch = released.Touch with { Entry = entry.Number } }),
             (RecordedForKind.TouchEnd, TouchStage.Released released) => With(
-                state,
+                state with { Clock = clock with { Adds = clock.Adds && released.Touch.Added is null } },
                 new TouchStage.Cooling(
                     released.Touch,
                     released.Length,
                     new Moment(released.Touch.Since.Steady + released.Length, released.Touch.Since.Wall + released.Length),
-                    AsksFlow: released.Touch.FlowedAt is null && released.Touch.Start.Purpose != TouchPurpose.Preheat)),
+                    AsksFlow: released.Note is null && released.Touch.FlowedAt is null && released.Touch.Start.Purpose != TouchPurpose.Preheat)),
             _ => state,
         };
     }
 
     /// <summary>The start of a touch could not be kept, so there is no touch.</summary>
     internal static BenchState Aborted(BenchState state) => With(state, new TouchStage.Ready());
+
+    /// <summary>Solder that a touch puts in: the alloy of the kept plan when mixing in, the refit alloy when refitting.</summary>
+    internal static AddedSolder? AddedFor(BenchState state, TouchPurpose purpose) => purpose switch
+    {
+        _ when !state.Clock.Adds => null,
+        TouchPurpose.Mix when state.Job?.Plan is { What: { Alloy: { } alloy, AddedMass: { } mass } } => new AddedSolder(alloy, mass),
+        TouchPurpose.Refill when state.Plan.Form[PlanField.Refill] is { Length: > 0 } refill => new AddedSolder(refill, Mass: null),
+        _ => null,
+    };
 
     /// <summary>How long the touch has run.</summary>
     internal static TimeSpan Since(BenchState state, TouchStage.Running running) => state.Now.Steady - running.Since.Steady;
@@ -190,6 +194,7 @@ internal static class ClockUpdate
 
         int turn = state.Clock.Turn + 1;
         TouchStart start = new(state.Clock.Purpose, tools, [pad]);
+        AddedSolder? added = AddedFor(state, start.Purpose);
         BenchState next = state with
         {
             Clock = state.Clock with
@@ -200,13 +205,13 @@ internal static class ClockUpdate
                 NoSimulation = null,
                 CoolDown = null,
                 Readings = [],
-                Stage = new TouchStage.Running(state.Now, start, Entry: null, FlowedAt: null, Rung: 0),
+                Stage = new TouchStage.Running(state.Now, start, added, Entry: null, FlowedAt: null, Rung: 0),
             },
             Place = Place.Clock,
         };
         return new Step(next)
             .Record(new JobEvent.TouchStarted(start), new RecordedFor(RecordedForKind.TouchStart, turn))
-            .Do(new Errand.BeginRun(turn, new TouchSetup(job, start, job.Plan?.What.Stop, state.Plan.Form)));
+            .Do(new Errand.BeginRun(turn, new TouchSetup(job, start, added, job.Plan?.What.Stop, state.Plan.Form, state.Now)));
     }
 
     private static Step Stop(BenchState state, TouchStage.Running running)
@@ -237,13 +242,14 @@ internal static class ClockUpdate
         if (press.Kind is PressKind.Up or PressKind.Down && pads.Count > 0)
         {
             int at = state.Pad is { } pad ? pads.IndexOf(pad) : 0;
-            return new Step(state with { Clock = clock with { Pad = pads[(at + (press.Kind == PressKind.Down ? 1 : -1) + pads.Count) % pads.Count] } });
+            return new Step(state with { Clock = clock with { Pad = pads[(at + (press.Kind == PressKind.Down ? 1 : -1) + pads.Count) % pads.Count], Adds = true } });
         }
 
         Logged<TouchStart>? open = state.Job?.OpenTouches.Count > 0 ? state.Job.OpenTouches[0] : null;
         return press.Letter switch
         {
-            'u' => new Step(state with { Clock = clock with { Purpose = (TouchPurpose)(((int)clock.Purpose + 1) % Enum.GetValues<TouchPurpose>().Length) } }),
+            'u' => new Step(state with { Clock = clock with { Purpose = (TouchPurpose)(((int)clock.Purpose + 1) % Enum.GetValues<TouchPurpose>().Length), Adds = true } }),
+            's' => new Step(state with { Clock = clock with { Adds = !clock.Adds } }),
             'i' => ToolUpdate.Ask(state, ToolField.Iron),
             'a' => ToolUpdate.Ask(state, ToolField.Air),
             'b' => ToolUpdate.Ask(state, ToolField.Preheat),

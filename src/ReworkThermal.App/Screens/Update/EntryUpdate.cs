@@ -10,7 +10,7 @@ internal static class EntryUpdate
         TextEntry entry = state.Entry ?? throw new InvalidOperationException("no text is being typed");
         if (entry.Waiting)
         {
-            return new Step(state);
+            return new Step(state with { Held = state.Held.Add(press) });
         }
 
         return press.Kind switch

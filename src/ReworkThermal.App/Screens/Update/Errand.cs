@@ -31,6 +31,15 @@ internal abstract record Errand
     /// <summary>Reckon a mix; an earlier such errand may be skipped.</summary>
     internal sealed record ReckonMix(int Turn, MixQuestion Question) : Errand;
 
+    /// <summary>Teach the bench from a timed measurement.</summary>
+    internal sealed record Learn(JobState Job, int Number, TimedMeasurement Measurement, Lesson Lesson) : Errand;
+
+    /// <summary>Take back what a voided measurement taught.</summary>
+    internal sealed record Unlearn(JobState Job, int Number, PlanForm Bench) : Errand;
+
+    /// <summary>Write the record for handing over.</summary>
+    internal sealed record WriteRecord(JobState Job, bool Replace) : Errand;
+
     /// <summary>Make plans.</summary>
     internal sealed record RunPlan(int Turn, PlanForm Form) : Errand;
 

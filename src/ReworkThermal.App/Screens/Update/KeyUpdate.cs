@@ -66,6 +66,8 @@ internal static class KeyUpdate
         {
             case Overlay.Leave:
                 return press.Letter == 'y' ? new Step(below).Do(new Errand.Leave()) : new Step(below).Say(ScreenWords.Stays);
+            case Overlay.ReplaceRecord:
+                return RecordUpdate.Replace(below, press);
             case Overlay.Cautions when state.Job is { CautionsShown: false, Status: JobStatus.Open }:
                 return press.IsStroke ? new Step(below).Record(new JobEvent.CautionsShown()) : new Step(state);
             default:

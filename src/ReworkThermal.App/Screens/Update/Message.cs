@@ -2,7 +2,6 @@ using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
-
 using ReworkThermal.Core.Planning;
 
 namespace ReworkThermal.App.Screens.Update;
@@ -52,6 +51,15 @@ internal abstract record Message
 
     /// <summary>A plan run is so far.</summary>
     internal sealed record PlanMoved(int Turn, PlanProgress Progress) : Message;
+
+    /// <summary>Plans are ranked; their sampling goes on.</summary>
+    internal sealed record PlanRanked(int Turn, PlanAnswer.Answered Answer) : Message;
+
+    /// <summary>The bench was taught, or not.</summary>
+    internal sealed record Taught(LessonAnswer Answer) : Message;
+
+    /// <summary>The record was written, or not.</summary>
+    internal sealed record RecordMade(RecordAnswer Answer) : Message;
 
     /// <summary>A plan run ended; null when it was broken off.</summary>
     internal sealed record PlanEnded(int Turn, PlanAnswer? Answer) : Message;

@@ -18,7 +18,7 @@ internal static class PlanFormRules
         PlanField.Joint => shelf?.Joints ?? [],
         PlanField.Side => _sides,
         PlanField.BaseSolder or PlanField.Refill => shelf?.Solders ?? [],
-        PlanField.EarlierHeat => shelf?.EarlierHeats ?? [],
+        PlanField.EarlierHeat => [.. (shelf?.EarlierHeats ?? []).Select(ScreenPlanWords.EarlierHeat)],
         PlanField.Irons => OneOrAll(shelf?.Irons ?? []),
         PlanField.Contact => shelf?.Contacts ?? [],
         PlanField.Nozzles => [ScreenPlanWords.NoneAtHand, .. OneOrAll(shelf?.Nozzles ?? [])],

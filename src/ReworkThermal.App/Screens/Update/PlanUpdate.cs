@@ -23,15 +23,38 @@ internal static class PlanUpdate
                 : new Step(state).Say(ScreenPlanWords.RunGoesOn);
         }
 
+        if (plan.Sampling is not null && press.Kind == PressKind.Escape)
+        {
+            return new Step(state).Do(new Errand.CancelPlan()).Say(ScreenPlanWords.BreakingOff);
+        }
+
         return press.Letter == 'r' ? Run(state)
             : plan is { ShowsAnswer: true, Report: { } report } ? Answer(state, press, report)
             : Request(state, press);
     }
 
     internal static Step Moved(BenchState state, Message.PlanMoved moved) => new(
-        moved.Turn == state.Plan.Turn && state.Plan.Running is not null
-            ? state with { Plan = state.Plan with { Running = moved.Progress } }
-            : state);
+        moved.Turn != state.Plan.Turn ? state
+        : state.Plan.Running is not null ? state with { Plan = state.Plan with { Running = moved.Progress } }
+        : state.Plan.Sampling is not null ? state with { Plan = state.Plan with { Sampling = moved.Progress } }
+        : state);
+
+    /// <summary>The plans are there to be read and kept while their spread is still being worked out.</summary>
+    internal static Step Ranked(BenchState state, Message.PlanRanked ranked) => new(ranked.Turn != state.Plan.Turn
+        ? state
+        : state with
+        {
+            Plan = state.Plan with
+            {
+                Running = null,
+                Sampling = new PlanProgress(0, ScreenPlanWords.Sampling),
+                Report = ranked.Answer.Report,
+                LearnedFrom = ranked.Answer.LearnedFrom,
+                ShowsAnswer = true,
+                Chosen = 0,
+                Scroll = 0,
+            },
+        });
 
     internal static Step Ended(BenchState state, Message.PlanEnded ended)
     {
@@ -40,16 +63,18 @@ internal static class PlanUpdate
             return new Step(state);
         }
 
-        PlanState still = state.Plan with { Running = null };
+        bool wasSampling = state.Plan.Sampling is not null;
+        PlanState still = state.Plan with { Running = null, Sampling = null };
         return ended.Answer switch
         {
-            PlanAnswer.Answered answered => new Step(state with { Plan = still with { Report = answered.Report, ShowsAnswer = true, Chosen = 0, Scroll = 0 } }),
+            PlanAnswer.Answered answered when wasSampling => new Step(state with { Plan = still with { Report = answered.Report } }),
+            PlanAnswer.Answered answered => new Step(state with { Plan = still with { Report = answered.Report, LearnedFrom = answered.LearnedFrom, ShowsAnswer = true, Chosen = 0, Scroll = 0 } }),
             PlanAnswer.Refused refused => new Step(state with
             {
                 Plan = still with { Row = Array.IndexOf(_fields, refused.Field), Complaints = still.Complaints.SetItem(refused.Field, refused.Reason) },
             }).Complain(ScreenPlanWords.RequestWrong),
             PlanAnswer.NotAvailable none => new Step(state with { Plan = still }).Complain(none.Reason),
-            _ => new Step(state with { Plan = still }).Say(ScreenPlanWords.BrokenOff),
+            _ => new Step(state with { Plan = still }).Say(wasSampling ? ScreenPlanWords.SamplingBrokenOff : ScreenPlanWords.BrokenOff),
         };
     }
 
@@ -93,10 +118,11 @@ internal static class PlanUpdate
         }
 
         int turn = state.Plan.Turn + 1;
-        return new Step(state with
+        Step step = new(state with
         {
-            Plan = state.Plan with { Complaints = complaints, Turn = turn, Running = new PlanProgress(0, ScreenPlanWords.Starting), ShowsAnswer = false },
-        }).Do(new Errand.RunPlan(turn, state.Plan.Form));
+            Plan = state.Plan with { Complaints = complaints, Turn = turn, Running = new PlanProgress(0, ScreenPlanWords.Starting), Sampling = null, ShowsAnswer = false },
+        });
+        return (state.Plan.Sampling is null ? step : step.Do(new Errand.CancelPlan())).Do(new Errand.RunPlan(turn, state.Plan.Form));
     }
 
     private static Step Request(BenchState state, Press press)

@@ -1,3 +1,4 @@
+using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
@@ -20,9 +21,26 @@ internal static class RecordUpdate
             { Letter: 'c' } or { Kind: PressKind.Tab } => new Step(state with { Record = state.Record with { ShowsChecks = !state.Record.ShowsChecks } }),
             { Letter: 'n' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Note(null), ScreenJobWords.NoteLabel(null)) }),
             { Letter: 'x' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.ExportPath(), ScreenRecordWords.ExportLabel, ScreenRecordWords.ExportName(job.Id)) }),
+            { Letter: 'w' } => Write(state, job, replace: false),
             _ => state.Record.ShowsChecks ? Checks(state, job, press) : Entries(state, job, press),
         };
     }
+
+    /// <summary>Answers whether files that are there may be replaced.</summary>
+    internal static Step Replace(BenchState state, Press press) => press.Letter == 'y' && state.Job is { } job
+        ? Write(state, job, replace: true)
+        : new Step(state).Say(ScreenRecordWords.Untouched);
+
+    internal static Step Made(BenchState state, RecordAnswer answer) => answer switch
+    {
+        RecordAnswer.Written written => new Step(state).Say(ScreenRecordWords.Written(written.Paths)),
+        RecordAnswer.Exists there => new Step(state with { Record = state.Record with { There = there.Paths }, Overlay = Overlay.ReplaceRecord }),
+        RecordAnswer.Failed failed => new Step(state).Complain(failed.Reason),
+        _ => throw new InvalidOperationException("unknown kind of answer"),
+    };
+
+    private static Step Write(BenchState state, JobState job, bool replace) =>
+        new Step(state).Do(new Errand.WriteRecord(job, replace)).Say(ScreenRecordWords.Writing);
 
     private static Step Entries(BenchState state, JobState job, Press press)
     {

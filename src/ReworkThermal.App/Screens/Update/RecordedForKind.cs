@@ -14,4 +14,7 @@ internal enum RecordedForKind
 
     /// <summary>A touch ended.</summary>
     TouchEnd,
+
+    /// <summary>The time to flow was taken, or bounded.</summary>
+    Lesson,
 }

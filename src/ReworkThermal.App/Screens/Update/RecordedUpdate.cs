@@ -43,10 +43,11 @@ internal static class RecordedUpdate
             next = next with { Entry = null, Notice = Notice.Said(ScreenWords.Kept) };
         }
 
-        next = entry.What is JobEvent.BriefRevised ? ShelfUpdate.FromJob(next) : next;
+        next = entry.What is JobEvent.BriefRevised or JobEvent.PriorHeatStated ? ShelfUpdate.FromJob(next) : next;
         Step step = new(ClockUpdate.Kept(next, entry, purpose));
-        bool changesHeat = entry.What is not (JobEvent.NoteTaken or JobEvent.CautionsShown or JobEvent.CheckDone or JobEvent.TouchStarted);
+        bool changesHeat = entry.What is not (JobEvent.NoteTaken or JobEvent.CautionsShown or JobEvent.CheckDone or JobEvent.TouchStarted or JobEvent.MeasurementTaken);
         step = changesHeat ? step.Do(new Errand.ReckonBudgets(job)) : step;
+        step = LessonUpdate.Kept(step, job, entry, purpose);
         return entry.What is JobEvent.BriefRevised && next.Mix.Turn > 0 ? MixUpdate.Ask(step.State, step.State.Mix.Question, step.Errands) : step;
     }
 

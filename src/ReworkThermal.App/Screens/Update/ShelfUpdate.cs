@@ -1,5 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Wording;
 
 namespace ReworkThermal.App.Screens.Update;
 
@@ -34,6 +35,7 @@ internal static class ShelfUpdate
             .With(PlanField.Joint, mix.Joint)
             .With(PlanField.BaseSolder, mix.BaseSolder)
             .With(PlanField.LeadFreeOnly, brief is null ? state.Plan.Form[PlanField.LeadFreeOnly] : brief.LeadFreeOnly ? "yes" : "no")
+            .With(PlanField.EarlierHeat, state.Pad is { } pad && state.Job?.Pads[pad].Prior is { } prior ? ScreenJobWords.Prior(prior).ToLowerInvariant() : state.Plan.Form[PlanField.EarlierHeat])
             .With(PlanField.Irons, Or(state.Plan.Form[PlanField.Irons], shelf is null ? null : [string.Join(", ", shelf.Irons)]))
             .With(PlanField.Preheaters, Or(state.Plan.Form[PlanField.Preheaters], shelf?.Preheaters))
             .With(PlanField.Room, Or(state.Plan.Form[PlanField.Room], shelf?.Rooms.Contains(UsualRoom) == true ? [UsualRoom] : shelf?.Rooms))

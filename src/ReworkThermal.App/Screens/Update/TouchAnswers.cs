@@ -5,20 +5,30 @@ using UnitsNet;
 
 namespace ReworkThermal.App.Screens.Update;
 
-/// <summary>What the technician says about a touch after it.</summary>
+/// <summary>What the technician says about the flow, during a touch or after it.</summary>
 internal static class TouchAnswers
 {
-    /// <summary>Did it flow? Both answers are kept as notes: they bound the time to flow, but only the flow key times it.</summary>
-    internal static Step Flowed(BenchState state, TouchStage.Cooling cooling, bool flowed)
+    /// <summary>Did it flow? Both answers bound the time to flow; only the flow key times it.</summary>
+    internal static Step Answered(BenchState state, TouchStage.Cooling cooling, bool flowed)
     {
-        Step step = new(ClockUpdate.With(state, cooling with { AsksFlow = false }));
-        PadId pad = cooling.Touch.Start.Pads[0];
-        return flowed
-            ? step.Record(new JobEvent.NoteTaken(ScreenClockWords.FlowedNote(cooling.Length), pad)).Say(ScreenClockWords.FlowKept)
-            : step.Record(new JobEvent.NoteTaken(ScreenClockWords.NotFlowedNote(cooling.Length), pad)).Say(ScreenClockWords.NoFlowKept);
+        TouchStart start = cooling.Touch.Start;
+        Duration within = Duration.FromSeconds(cooling.Length.TotalSeconds);
+        Temperature? board = Desks.FinishedTouch.BoardHeld(start.Tools);
+        return new Step(ClockUpdate.With(state, cooling with { AsksFlow = false }))
+            .Record(
+                new JobEvent.MeasurementTaken(flowed
+                    ? new TimedMeasurement.FlowedWithin(start.Pads[0], start.Tools, board, within)
+                    : new TimedMeasurement.NotFlowed(start.Pads[0], start.Tools, board, within)),
+                Purpose(state, cooling.Touch))
+            .Say(flowed ? ScreenClockWords.FlowKept : ScreenClockWords.NoFlowKept);
     }
 
-    /// <summary>A timed flow as an event.</summary>
-    internal static JobEvent Flow(TouchStart start, TimeSpan after) => new JobEvent.MeasurementTaken(
-        new TimedMeasurement.Flow(start.Pads[0], start.Tools, BoardAtStart: null, Duration.FromSeconds(after.TotalSeconds)));
+    /// <summary>Hands a timed flow to the record.</summary>
+    internal static Step Timed(Step step, TouchStage.Running touch, TimeSpan after) => step.Record(
+        new JobEvent.MeasurementTaken(new TimedMeasurement.Flow(
+            touch.Start.Pads[0], touch.Start.Tools, Desks.FinishedTouch.BoardHeld(touch.Start.Tools), Duration.FromSeconds(after.TotalSeconds))),
+        Purpose(step.State, touch));
+
+    private static RecordedFor Purpose(BenchState state, TouchStage.Running touch) =>
+        new(RecordedForKind.Lesson, state.Clock.Turn, LessonUpdate.Of(state, touch));
 }

@@ -6,7 +6,9 @@ namespace ReworkThermal.Core.Phases.Solving;
 /// </summary>
 internal sealed class ScheilWalk
 {
-    private const double LiquidPerStep = 0.02;
+    /// <summary>Share of the liquid that freezes in one step, unless a quicker answer is wanted.</summary>
+    internal const double UsualLiquidPerStep = 0.02;
+
     private const double FirstStepKelvin = 0.5;
     private const double LargestStepKelvin = 8;
     private const double SmallestStepKelvin = 1e-6;
@@ -21,6 +23,7 @@ internal sealed class ScheilWalk
 
     private readonly EquilibriumKernel _kernel;
     private readonly double[] _overall;
+    private readonly double _liquidPerStep;
     private readonly double[] _liquid;
     private readonly BasinSet _basins;
     private readonly CoolingStep _step;
@@ -33,8 +36,9 @@ internal sealed class ScheilWalk
     private int _changesInPlace;
     private int _restartsInARow;
 
-    internal ScheilWalk(EquilibriumKernel kernel, double[] overall)
+    internal ScheilWalk(EquilibriumKernel kernel, double[] overall, double liquidPerStep = UsualLiquidPerStep)
     {
+        _liquidPerStep = liquidPerStep;
         _kernel = kernel;
         _overall = overall;
         _liquid = (double[])overall.Clone();
@@ -103,8 +107,8 @@ internal sealed class ScheilWalk
     {
         switch (outcome)
         {
-            case CoolingStepOutcome.Reached(Assemblage state) when 1 - state.LiquidAmount > LiquidPerStep && _stepKelvin > SmallestStepKelvin:
-                _stepKelvin *= Math.Max(0.2, 0.8 * LiquidPerStep / (1 - state.LiquidAmount));
+            case CoolingStepOutcome.Reached(Assemblage state) when 1 - state.LiquidAmount > _liquidPerStep && _stepKelvin > SmallestStepKelvin:
+                _stepKelvin *= Math.Max(0.2, 0.8 * _liquidPerStep / (1 - state.LiquidAmount));
                 break;
             case CoolingStepOutcome.Reached(Assemblage state):
                 _current = SetAside(state);
@@ -112,7 +116,7 @@ internal sealed class ScheilWalk
                 _stepKelvin = Math.Min(_stepKelvin * 1.4, LargestStepKelvin);
                 _changesInPlace = 0;
                 break;
-            case CoolingStepOutcome.Changed(Assemblage before, _, var joining) when 1 - before.LiquidAmount <= 2 * LiquidPerStep:
+            case CoolingStepOutcome.Changed(Assemblage before, _, var joining) when 1 - before.LiquidAmount <= 2 * _liquidPerStep:
                 _changesInPlace = current.Kelvin - before.Kelvin < InPlaceKelvin ? _changesInPlace + 1 : 0;
                 Change(before, joining);
                 break;

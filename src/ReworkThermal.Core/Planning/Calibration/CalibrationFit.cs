@@ -164,6 +164,7 @@ internal sealed class CalibrationFit(IReadOnlyList<Sighting> seen, ITouchRespons
         return seen[touch] switch
         {
             Sighting.Flowed flowed => (expected - Math.Log(flowed.After.Seconds)) / timingError,
+            Sighting.FlowedWithin by => Censored((Math.Log(by.Within.Seconds) - expected) / timingError),
             Sighting.NotFlowed not => Censored((expected - Math.Log(not.Within.Seconds)) / timingError),
             Sighting.Reading reading => (expected - reading.Value.DegreesCelsius) / readingErrorK,
             _ => throw new InvalidOperationException("unknown kind of sighting"),

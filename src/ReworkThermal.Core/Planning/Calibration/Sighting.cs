@@ -13,6 +13,10 @@ public abstract record Sighting
     /// <param name="After">Time from contact to flow, above zero.</param>
     public sealed record Flowed(Duration After) : Sighting;
 
+    /// <summary>The whole joint flowed at some time before the tool came off; nobody saw when.</summary>
+    /// <param name="Within">How long the tool was on, above zero.</param>
+    public sealed record FlowedWithin(Duration Within) : Sighting;
+
     /// <summary>The joint did not flow.</summary>
     /// <param name="Within">How long was waited, above zero.</param>
     public sealed record NotFlowed(Duration Within) : Sighting;

@@ -32,6 +32,7 @@ internal sealed class SimulatedResponse(IReadOnlyList<BenchObservation> observat
         return seen.Seen switch
         {
             Sighting.Flowed flowed => LogSeconds(request, curve, flowC, setting, flowed.After.Seconds),
+            Sighting.FlowedWithin by => LogSeconds(request, curve, flowC, setting, by.Within.Seconds),
             Sighting.NotFlowed not => LogSeconds(request, curve, flowC, setting, not.Within.Seconds),
             Sighting.Reading reading => TouchSimulator.ReadAt(request, curve, flowC, setting, reading.Probe, reading.After, cancellation) ?? throw Unsolved(),
             _ => throw new InvalidOperationException("unknown kind of sighting"),

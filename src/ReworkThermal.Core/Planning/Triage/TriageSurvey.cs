@@ -44,7 +44,7 @@ public sealed class TriageSurvey(DamageLimits limits, SolderProperties propertie
             return new PadForecast(pad, plan.Exposures.Count, null, null, null, pad.IsConnected ? WireNeed.Certain : WireNeed.No, "the pad is gone");
         }
 
-        PadDamage start = model.Begin(pad.Prior);
+        PadDamage start = pad.Damage ?? model.Begin(pad.Prior);
         HeatBudget before = model.Budget(start);
         HeatBudget after = model.Budget(model.After(start, plan.Exposures));
         bool loose = pad.State is PadState.Loose;

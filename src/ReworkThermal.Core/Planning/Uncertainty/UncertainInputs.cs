@@ -51,7 +51,7 @@ public static class UncertainInputs
             -flow.Kelvins,
             flow.Kelvins,
             false,
-            new Provenance("uncertainty of the phase model", EvidenceMark.Computed),
+            new Provenance("alloys/thermodynamics, stated uncertainty of the systems", EvidenceMark.Computed),
             "touch the mix with a thermocouple as it melts"));
         if (setting.Preheat is not null)
         {

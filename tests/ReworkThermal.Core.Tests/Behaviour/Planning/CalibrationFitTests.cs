@@ -81,6 +81,18 @@ public class CalibrationFitTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void A_touch_that_flowed_at_some_time_pulls_towards_a_quicker_bench_and_never_the_other_way()
+    {
+        double usual = Math.Exp(_surface.Value.Expected(0, new double[UncertainInputs.Learnable.Count]));
+        FitOutcome.Fitted quicker = Fit([new Sighting.FlowedWithin(Duration.FromSeconds(0.75 * usual))]);
+        Assert.True(_surface.Value.Expected(0, [.. quicker.Deviations]) < Math.Log(usual));
+
+        // Having flowed long after it should says nothing: the tool may have stayed on.
+        FitOutcome.Fitted late = Fit([new Sighting.FlowedWithin(Duration.FromSeconds(5 * usual))]);
+        Assert.All(late.Deviations, d => Assert.Equal(0, d, 0.02));
+    }
+
+    [Fact]
     public void An_impossible_time_is_set_aside_and_the_others_are_fitted_as_without_it()
     {
         double[] centre = new double[UncertainInputs.Learnable.Count];

@@ -90,6 +90,7 @@ public class PlanAirTests
             setting,
             Duration.FromSeconds(20),
             Duration.FromSeconds(20),
+            RunPurpose.Plan,
             CancellationToken.None)!.ColdestAt(20);
     }
 }

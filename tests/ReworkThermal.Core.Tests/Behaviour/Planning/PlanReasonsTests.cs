@@ -2,6 +2,7 @@ using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Calibration;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Core.Reports;
+using ReworkThermal.Data;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Planning;
 
@@ -17,7 +18,65 @@ public class PlanReasonsTests
             Assert.All(lines, l => Assert.All([l.Step, l.Figure, l.How, l.RestsOn], t => Assert.False(string.IsNullOrWhiteSpace(t))));
             Assert.Contains(lines, l => l.RestsOn.Contains("assumption", StringComparison.Ordinal));
             Assert.Contains(lines, l => l.RestsOn.Contains("DwellInMelt2019", StringComparison.Ordinal));
-            Assert.Equal(plan.After.Gauges.Count, lines.Count(l => l.Step == "heat budget") - 1);
+            Assert.Equal(plan.After.Gauges.Count, lines.Count(l => l.Step == "heat budget") - 2);
+        }
+    }
+
+    /// <summary>Figures as a technician reads them: each must stand in the reasons of its plan.</summary>
+    [Fact]
+    public void Every_figure_that_is_printed_is_among_the_reasons()
+    {
+        foreach (Plan plan in PlanDemo.Planned.Plans)
+        {
+            string reasons = string.Join('\n', PlanReasons.Of(PlanDemo.Request, plan).Select(l => $"{l.Figure} {l.How}"));
+            foreach (string figure in FiguresOf(plan))
+            {
+                Assert.Contains(figure, reasons, StringComparison.Ordinal);
+            }
+        }
+    }
+
+    /// <summary>What a figure rests on is an assumption, a source or file that exists, what the user stated, or another line.</summary>
+    [Fact]
+    public void What_a_figure_rests_on_can_be_found()
+    {
+        string profiles = DataRoot.BesideProgram.Profiles;
+        string[] sources = [.. File.ReadLines(Path.Combine(profiles, "sources.toml")).Where(l => l.StartsWith('[')).Select(l => l.Trim('[', ']', ' ', '"'))];
+        string[] stated = ["assumption", "the request", "the job store", "the limits below", "the inputs", "the gauges below"];
+        foreach (WhyLine line in PlanDemo.Planned.Plans.SelectMany(p => PlanReasons.Of(PlanDemo.Request, p)))
+        {
+            bool found = stated.Any(s => line.RestsOn.Contains(s, StringComparison.Ordinal))
+                || sources.Any(s => line.RestsOn.Contains(s, StringComparison.Ordinal))
+                || FilesIn(line.RestsOn).Any(f => Path.Exists(Path.Combine(profiles, f)) || Path.Exists(Path.Combine(profiles, "..", f)));
+            Assert.True(found, $"{line.Figure}: {line.RestsOn}");
+        }
+    }
+
+    private static IEnumerable<string> FilesIn(string restsOn) => restsOn.Split([' ', ',', ';', ':'], StringSplitOptions.RemoveEmptyEntries).Where(w => w.Contains('/', StringComparison.Ordinal));
+
+    private static IEnumerable<string> FiguresOf(Plan plan)
+    {
+        if (plan.Alloy is { } alloy)
+        {
+            yield return FormattableString.Invariant($"{plan.Added.Milligrams:0.0} mg of {alloy.Name}");
+        }
+
+        if (plan.WireLength is { } wire)
+        {
+            yield return FormattableString.Invariant($"{wire.Millimeters:0.0} mm of ");
+        }
+
+        yield return FormattableString.Invariant($"{plan.Melting.Flow.DegreesCelsius:0} °C, plus or minus {plan.Melting.Uncertainty.Kelvins:0} K");
+        yield return FormattableString.Invariant($"{plan.Passes} passes");
+        yield return FormattableString.Invariant($"solidus {plan.Final.Melting.Solidus.DegreesCelsius:0} °C, last liquid at {plan.Final.Freezing.End.DegreesCelsius:0} °C");
+        yield return FormattableString.Invariant($"{plan.BudgetUsed.Central:P0} of the budget");
+        foreach (TouchPlan touch in new[] { plan.First, plan.Refit })
+        {
+            yield return FormattableString.Invariant($"{touch.Setting.Set.DegreesCelsius:0} °C, board at {touch.Board.DegreesCelsius:0} °C");
+            yield return FormattableString.Invariant($"flows after {touch.TimeToFlow.Seconds:0.0} s");
+            yield return FormattableString.Invariant($"hold for {touch.Dwell.Seconds:0.0} s");
+            yield return FormattableString.Invariant($"stop at {touch.Stop.Seconds:0.0} s");
+            yield return FormattableString.Invariant($"{touch.PadPeak.DegreesCelsius:0} °C between pad and laminate");
         }
     }
 
@@ -27,7 +86,8 @@ public class PlanReasonsTests
     {
         Assert.All(PlanDemo.Planned.Plans, p =>
         {
-            Assert.Contains(p.Warnings, w => w.Contains("C31", StringComparison.Ordinal) && w.Contains("limit", StringComparison.Ordinal));
+            Assert.Contains(p.Neighbours, n => n is { Part: "C31", Kind: NeighbourStrainKind.Rate, IsOver: true });
+            Assert.DoesNotContain(p.Neighbours, n => n is { Kind: NeighbourStrainKind.Temperature, IsOver: true });
             Assert.Contains(p.Warnings, w => w.Contains("moisture", StringComparison.Ordinal));
         });
     }

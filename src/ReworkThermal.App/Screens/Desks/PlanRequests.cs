@@ -1,0 +1,97 @@
+using System.Globalization;
+using ReworkThermal.App.Commands;
+using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Screens.Update;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Tools;
+using ReworkThermal.Data.Requests;
+using UnitsNet;
+
+namespace ReworkThermal.App.Screens.Desks;
+
+/// <summary>Turns the request on the screen into one that the planner takes.</summary>
+/// <param name="workshop">The data folders; used on one thread only.</param>
+internal sealed class PlanRequests(JobWorkshop workshop)
+{
+    private readonly Workshop _shelf = workshop.Workshop;
+
+    /// <summary>Reads a form.</summary>
+    /// <param name="form">The form; every field for itself is in order.</param>
+    /// <param name="refused">What is wrong with the whole, or null.</param>
+    /// <returns>The request, or null when it is refused.</returns>
+    internal PlanRequest? Of(PlanForm form, out PlanAnswer.Refused? refused)
+    {
+        JobSite place = workshop.SiteOf(new JobBrief(ScreenWords.NoJob, form[PlanField.Board], form[PlanField.Joint]));
+        NamedSolder? own = Solder(form[PlanField.BaseSolder]);
+        NamedSolder? refill = Solder(form[PlanField.Refill]);
+        refused = place is JobSite.Unknown unknown ? new PlanAnswer.Refused(PlanField.Joint, unknown.Reason)
+            : place is JobSite.Known { Site.Joint: not ThroughJoint } ? new PlanAnswer.Refused(PlanField.Joint, ScreenPlanWords.ThroughOnly)
+            : own is null ? new PlanAnswer.Refused(PlanField.BaseSolder, ScreenPlanWords.FieldNeeded)
+            : refill is null ? new PlanAnswer.Refused(PlanField.Refill, ScreenPlanWords.FieldNeeded)
+            : null;
+        return refused is not null ? null : new PlanRequest
+        {
+            Title = $"{form[PlanField.Joint]} on {form[PlanField.Board]}",
+            BoardName = form[PlanField.Board],
+            JointName = form[PlanField.Joint],
+            Site = ((JobSite.Known)place).Site,
+            Side = Side(form),
+            BaseSolder = own!,
+            Refill = refill!,
+            Prior = _shelf.Limits.PriorOrNull(ScreenPlanWords.EarlierHeatName(form[PlanField.EarlierHeat])) ?? _shelf.Limits.Priors[0],
+            Bench = Bench(form),
+            Limits = Limits(form),
+            Scatter = _shelf.Scatter,
+            Advice = _shelf.Planning.Advice,
+            Assumed = [ScreenPlanWords.AllAlloys(_shelf.Alloys.Dilutions.Count), ScreenPlanWords.UsualLimits],
+        };
+    }
+
+    /// <summary>Face of the board that tools work on.</summary>
+    internal static BoardSide Side(PlanForm form) => form[PlanField.Side] == "top" ? BoardSide.Top : BoardSide.Bottom;
+
+    private static double Number(PlanForm form, PlanField field) => double.Parse(form[field], NumberStyles.Float, CultureInfo.InvariantCulture);
+
+    private static Limit<T> FromForm<T>(PlanForm form, PlanField field, Limit<T> usual, Func<double, T> value)
+        where T : struct =>
+        form[field].Length == 0 ? usual : new Limit<T>(value(Number(form, field)), new Provenance(Limit<int>.RequestSource, EvidenceMark.Judgement), string.Empty);
+
+    private NamedSolder? Solder(string text) =>
+        _shelf.Alloys.Find(text) is DesignationReading.Accepted accepted ? new NamedSolder(text, accepted.Fractions) : null;
+
+    private Bench Bench(PlanForm form) => new()
+    {
+        Room = RoomOf.The(_shelf, form),
+        Irons = [.. PlanFormRules.Names(form[PlanField.Irons]).Select(n => _shelf.Profiles.Irons[n])],
+        Contact = _shelf.Profiles.Contacts[Enum.Parse<ContactState>(form[PlanField.Contact], ignoreCase: true)],
+        Air =
+        [
+            .. PlanFormRules.Names(form[PlanField.Nozzles]).Select(n => new HotAir(
+                _shelf.Profiles.Nozzles[n],
+                VolumeFlow.FromLitersPerMinute(Number(form, PlanField.AirLitres)),
+                Length.FromMillimeters(Number(form, PlanField.AirMillimetres)))),
+        ],
+        Preheaters = [.. PlanFormRules.Names(form[PlanField.Preheaters]).Select(n => _shelf.Profiles.Preheaters[n])],
+        Dilutions = _shelf.Alloys.Dilutions,
+        Removal = _shelf.Removals.First(r => r.Name == form[PlanField.Removal]),
+        WireDiameter = Length.FromMillimeters(Number(form, PlanField.WireMillimetres)),
+        WireFlux = _shelf.Wire.FluxShare.Central,
+        FluxDensity = _shelf.Wire.FluxDensity.Central,
+    };
+
+    private PlanLimits Limits(PlanForm form)
+    {
+        PlanLimits usual = _shelf.Planning.Limits;
+        return usual with
+        {
+            MostDwell = FromForm(form, PlanField.MostDwellSeconds, usual.MostDwell, v => Duration.FromSeconds(v)),
+            MostBudgetShare = FromForm(form, PlanField.MostBudgetPercent, usual.MostBudgetShare, v => Ratio.FromPercent(v)),
+            LeadFreeOnly = form[PlanField.LeadFreeOnly] == ScreenWords.Yes,
+        };
+    }
+}

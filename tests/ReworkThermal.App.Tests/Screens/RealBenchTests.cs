@@ -1,0 +1,96 @@
+using System.Text.Json;
+using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data.Store;
+using Terminal.Gui.Input;
+
+namespace ReworkThermal.App.Tests.Screens;
+
+/// <summary>The screens over the real engines. Physics is checked elsewhere; here only that screens and commands say the same.</summary>
+public sealed class RealBenchTests
+{
+    [Fact]
+    public void The_screen_and_the_budget_command_give_the_same_share()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        bench.Must("job", "prior", "scorched", "--pad", "2");
+        bench.Touch("1", 245, 8);
+        bench.Must("touch", "log", "--pad", "3", "--purpose", "mix", "--iron", "heavy", "--iron-set", "380", "--seconds", "4");
+        JsonElement[] pads = [.. bench.Json("budget", "show").GetProperty("pads").EnumerateArray()];
+        using SqliteJobStore store = SqliteJobStore.Open(bench.Store);
+        using ScreenHarness screen = new(120, 40, store, real: true);
+        screen.Keys(Key.Enter).Until(() => screen.State.Budgets.Count == pads.Length);
+        foreach (JsonElement pad in pads)
+        {
+            // The command rounds to six places.
+            JsonElement share = pad.GetProperty("budget_share");
+            PadBudget.Known known = Assert.IsType<PadBudget.Known>(screen.State.Budgets[new PadId(pad.GetProperty("pad").GetString()!)]);
+            Assert.Equal(share.GetProperty("central").GetDouble(), known.Central, 6);
+            Assert.Equal(share.GetProperty("high").GetDouble(), known.High, 6);
+        }
+    }
+
+    [Fact]
+    public void What_the_clock_says_at_the_release_is_what_the_pad_has_after_it()
+    {
+        using ScreenHarness screen = new(120, 40, real: true);
+        Demo(screen);
+        screen.Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
+        screen.Wait(3).Until(() => screen.State.Clock.Readings is [.., { Seconds: > 2.99 }]);
+        double said = screen.State.Clock.Readings[^1].BudgetNow!.Value;
+        screen.Keys(Key.Space).Settle().Until(() => screen.State.Budgets.GetValueOrDefault(new PadId("1")) is PadBudget.Known { Central: var c } && c > screen.State.Clock.Forecast!.BudgetBefore);
+        Assert.Equal(said, Assert.IsType<PadBudget.Known>(screen.State.Budgets[new PadId("1")]).Central, 9);
+    }
+
+    [Fact]
+    public void A_touch_soon_after_another_starts_on_the_heat_that_is_left()
+    {
+        using ScreenHarness screen = new(120, 40, real: true);
+        Demo(screen);
+        Touch(screen, 3);
+        Assert.Null(screen.State.Clock.Forecast!.WarmStartC);
+        double end = screen.State.Clock.Readings[^1].PadC;
+        screen.Wait(5).Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
+        double same = screen.State.Clock.Forecast!.WarmStartC!.Value;
+        Assert.InRange(same, 24, end);
+        Assert.False(screen.State.Clock.Forecast.Fresh);
+        Assert.Contains("begins at", screen.Screen, StringComparison.Ordinal);
+        screen.Wait(3).Keys(Key.Space).Settle().Until("TOOL OFF").Until(() => screen.State.Clock.CoolDown is not null);
+
+        // The pad beside it starts on a warm board too, but on less heat than the pad that was under the tip.
+        screen.Wait(5).Keys(Key.CursorDown, Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
+        double beside = screen.State.Clock.Forecast!.WarmStartC!.Value;
+        Assert.InRange(beside, 24, same + 10);
+    }
+
+    [Fact]
+    public void A_joint_that_did_not_flow_teaches_the_next_plan()
+    {
+        using ScreenHarness screen = new(120, 40, real: true);
+        Demo(screen);
+        Touch(screen, 8);
+        screen.Keys(Key.N).Settle().Until("Learned from 1 timed touch on this board");
+        string kept = File.ReadAllText(Path.Combine(screen.Folder.Path, "calibrations", "six-layer-controller.toml"));
+        Assert.Contains("not_flowed_within = \"8 s\"", kept, StringComparison.Ordinal);
+        Assert.Contains("[learned]", kept, StringComparison.Ordinal);
+        screen.Keys(Key.D3, Key.R).Until("learned from 1 timed touch").Keys(Key.Esc).Until(() => screen.State.Plan.Sampling is null);
+
+        // Voided, it is forgotten.
+        screen.Keys(Key.D5, Key.Home, Key.V).Fill("looked at the wrong pad").Until("forgotten by the next plan");
+        Assert.False(File.Exists(Path.Combine(screen.Folder.Path, "calibrations", "six-layer-controller.toml")));
+    }
+
+    private static void Demo(ScreenHarness screen)
+    {
+        screen.Keys(Key.N).Fill("Demo").Until("Cautions").Keys(Key.Enter).Settle();
+        screen.Keys(Key.CursorDown, Key.Enter).Fill("six-layer-controller").Keys(Key.CursorDown, Key.Enter).Fill("jack-anchor-six-layer");
+        screen.Keys(Key.A).Fill("1 2").Keys(Key.D4, Key.I).Fill("350 heavy");
+    }
+
+    private static void Touch(ScreenHarness screen, double seconds)
+    {
+        screen.Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
+        screen.Wait(seconds).Until(() => screen.State.Clock.Readings is [.., { Seconds: var s }] && s > seconds - 0.01);
+        screen.Keys(Key.Space).Settle().Until("Did it flow?").Until(() => screen.State.Clock.CoolDown is not null);
+    }
+}
