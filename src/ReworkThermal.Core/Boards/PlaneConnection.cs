@@ -35,14 +35,14 @@ public abstract record PlaneConnection
         /// <summary>Length of each spoke.</summary>
         public Length Length { get; }
 
-        // All spokes side by side need no more than the edge they start from.
-        internal void RequireRoom(Length edge, int layer)
+        // All spokes side by side need no more than the edge they start from. Plain numbers, for a length in a file may be as large as they go.
+        internal void RequireRoom(double edgeM, int layer)
         {
-            if (Spokes * Width > edge)
+            if (Spokes * Width.Meters > edgeM)
             {
                 throw new ImpossibleGeometryException(
                     "connection",
-                    $"on layer {layer} {Spokes} spoke(s) of {Dimension.Millimetres(Width)} are wider than the edge of {Dimension.Millimetres(edge)} they start from; give fewer or narrower spokes");
+                    $"on layer {layer} {Spokes} spoke(s) of {Dimension.Millimetres(Width)} are wider than the edge of {Dimension.Millimetres(Length.FromMeters(edgeM))} they start from; give fewer or narrower spokes");
             }
         }
     }

@@ -88,7 +88,7 @@ public sealed record SurfaceJoint : Joint
 
         if (Connections.Count > 0 && Connections[0] is PlaneConnection.Relieved relieved)
         {
-            relieved.RequireRoom(2 * (PadLength + PadWidth), 1);
+            relieved.RequireRoom(2 * (PadLength.Meters + PadWidth.Meters), 1);
         }
 
         if (Connections.Count > 0 && Connections[0] is PlaneConnection.Isolated isolated && isolated.Antipad <= PadEquivalentDiameter)

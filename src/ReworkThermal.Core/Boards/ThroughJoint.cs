@@ -86,7 +86,7 @@ public sealed record ThroughJoint : Joint
             if (Connections[i] is PlaneConnection.Relieved relieved)
             {
                 Length land = i == 0 ? TopPadDiameter : i == Connections.Count - 1 ? BottomPadDiameter : InnerLandDiameter;
-                relieved.RequireRoom(land * Math.PI, i + 1);
+                relieved.RequireRoom(land.Meters * Math.PI, i + 1);
                 continue;
             }
 
