@@ -1,5 +1,5 @@
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Planning;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Reports;
