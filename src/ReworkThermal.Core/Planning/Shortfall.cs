@@ -104,42 +104,24 @@ internal static class Shortfall
     }
 
     /// <summary>
-    /// How much hotter the board must be, between the runs with the same tool over boards of other temperatures. Where there are none, heat
-    /// flow is nearly linear: with a share s of the way from board to tip behind it, the coldest solder rises by 1 - s for each kelvin of
-    /// the board, and by less where a connector stays cool.
+    /// How much hotter the board must be: the coolest hotter board that was tried and over which a tool gets the solder there within the
+    /// limits. Where no preheater is at hand, heat flow is nearly linear: with a share s of the way from board to tip behind it, the coldest
+    /// solder rises by 1 - s for each kelvin of the board, and by less where a connector stays cool.
     /// </summary>
     private static string? MorePreheat(Workload work, IReadOnlyList<Station> all, Reach best, double neededC)
     {
         double board = best.Station.Bare.BoardStartC;
-        ToolSetting tool = best.Station.Setting with { Preheat = null };
-        List<Station> runs = [.. all.Where(s => s.Setting with { Preheat = null } == tool).OrderBy(s => s.Bare.BoardStartC)];
-        string? stopped = null;
-        for (int i = 1; i < runs.Count; i++)
+        Reach[] hotter = [.. all.Where(s => s.Bare.BoardStartC > board).Select(s => ReachOf(work, s))];
+        if (hotter.Where(r => r.Celsius >= neededC).MinBy(r => r.Station.Bare.BoardStartC) is { } enough)
         {
-            (TouchCourse colder, TouchCourse hotter) = (runs[i - 1].Bare, runs[i].Bare);
-            double reached = hotter.ColdestAt(best.Seconds);
-            if (hotter.BoardStartC <= board || reached < neededC)
-            {
-                continue;
-            }
-
-            // A hotter board that was tried and still is not among the answers was stopped by something else.
-            Reach tried = ReachOf(work, runs[i]);
-            if (tried.Celsius < neededC)
-            {
-                stopped ??= tried.End.Part is { } part ? $"shield {part.Name}, which reaches its limit first over a hotter board" : null;
-                continue;
-            }
-
-            double before = colder.ColdestAt(best.Seconds);
-            double step = (neededC - before) / (reached - before);
-            double more = colder.BoardStartC + (step * (hotter.BoardStartC - colder.BoardStartC)) - board;
-            return more > 0 ? string.Create(CultureInfo.InvariantCulture, $"preheat the board by about {Math.Ceiling(more):0} K more") : null;
+            double more = Math.Ceiling(enough.Station.Bare.BoardStartC - board);
+            return string.Create(CultureInfo.InvariantCulture, $"preheat the board by about {more:0} K more, with the {enough.Station.Setting.ToolName} at {enough.Station.Setting.Set.DegreesCelsius:0} °C");
         }
 
-        if (stopped is not null)
+        // The solder would get there if a part beside it could bear the touch.
+        if (hotter.FirstOrDefault(r => r.End.Part is not null && r.Station.Bare.ColdestAt(best.Seconds) >= neededC)?.End.Part is { } part)
         {
-            return stopped;
+            return $"shield {part.Name}, which reaches its limit first over a hotter board";
         }
 
         double share = Math.Clamp((best.Celsius - board) / (best.Station.Setting.Set.DegreesCelsius - board), 0, 0.95);

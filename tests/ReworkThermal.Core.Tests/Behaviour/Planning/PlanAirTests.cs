@@ -76,7 +76,7 @@ public class PlanAirTests
     {
         Workload work = Workload.Of(WithAir(), PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
         IReadOnlyList<Station> all = new StationBuilder(work, new TouchSimulator(work), new SolderHeat(Shelf.Alloys.Properties))
-            .Build(PlanDemo.Melting("Sn96.5Ag3Cu0.5"), PlanDemo.Melting("Sn63Pb37"), null, CancellationToken.None);
+            .Build(closely: false, PlanDemo.Melting("Sn96.5Ag3Cu0.5"), PlanDemo.Melting("Sn63Pb37"), null, CancellationToken.None);
         return ([.. all.Where(s => s.Setting.Air is not null)], [.. all.Where(s => s.Setting.Air is null)]);
     }
 

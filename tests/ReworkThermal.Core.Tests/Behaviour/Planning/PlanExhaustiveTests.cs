@@ -57,7 +57,7 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
         SolderHeat heat = new(Shelf.Alloys.Properties);
         TouchSimulator simulator = new(work);
         StationBuilder builder = new(work, simulator, heat);
-        IReadOnlyList<Station> stations = builder.Build(mixes.AsIs.Melting, refill, null, CancellationToken.None);
+        IReadOnlyList<Station> stations = builder.Build(closely: false, mixes.AsIs.Melting, refill, null, CancellationToken.None);
         PassCounts counts = PassCounts.Make(Shelf.Engine, work, mixes, CancellationToken.None);
         Confirmation confirmation = new(work, Shelf.Engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = [];
