@@ -11,7 +11,8 @@ demo_job
 expect "the job has its pins" see "VBUS"
 expect "everything is saved" see "all saved"
 
-press 3 r
+leaded_refit
+press r
 expect "plans are made" see "Plans, best first" 60
 press k
 expect "a plan is kept" see "The plan is in the job"

@@ -85,9 +85,17 @@ demo_job() {
     press Down Enter
     fill "jack-anchor-six-layer"
     press Down Down Enter
-    fill "Sn63Pb37"
+    fill "Sn96.5Ag3Cu0.5"
     press a
     fill "1=VBUS 2=GND 3=NC"
     press H
     sleep 0.5
+}
+
+# Goes to the plan and types the refit that the demo needs; lead-free solder finds no plan on this board.
+leaded_refit() {
+    local i
+    press 3 Down Down Down Down Enter
+    for i in 1 2 3 4 5 6 7 8 9 10 11 12 13 14; do press BSpace; done
+    fill "Sn63Pb37"
 }

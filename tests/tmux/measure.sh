@@ -50,7 +50,8 @@ sleep 10
 echo "idle: $(($(ticks "$process") - before)) ticks of 10 ms in 10 s = $(awk -v t=$(($(ticks "$process") - before)) 'BEGIN { printf "%.1f", t / 10 }') % of a core"
 
 demo_job
-press 3 r
+leaded_refit
+press r
 see "in time" 120
 press k 4 Space
 see "coldest solder" 20
