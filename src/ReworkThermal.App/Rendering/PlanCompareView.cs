@@ -74,6 +74,8 @@ internal sealed class PlanCompareView(PlanReport report, int first, int second) 
 
     private static string ToolOf(TouchLine touch) => touch switch
     {
+        { Iron: { } iron, IronSetting: { } set, Air: { } help } =>
+            PlanWords.AfterAir($"{iron}, {Numerals.Celsius(set, 0)}", Numerals.Seconds(help.Lead), $"{help.Nozzle}, {Numerals.Celsius(help.Setting, 0)}"),
         { Iron: { } iron, IronSetting: { } set } => $"{iron}, {Numerals.Celsius(set, 0)}",
         { Air: { } air } => $"{air.Nozzle}, {Numerals.Celsius(air.Setting, 0)}",
         _ => PlanWords.NotUsed,

@@ -25,6 +25,7 @@ internal static class PlanJson
         json.Number("preheat_c", plan.First.Preheater is null ? null : plan.First.Board.DegreesCelsius, 1);
         json.Number("air_set_c", plan.First.Air?.Setting.DegreesCelsius, 0);
         json.Number("air_flow_lpm", plan.First.Air?.Flow.LitersPerMinute, 1);
+        json.Number("air_lead_s", plan.First.Air?.Lead.Seconds, 1);
         json.Number("dwell_s", plan.First.Dwell.Seconds, 2);
         json.Number("stop_s", plan.First.Stop.Seconds, 2);
         json.WriteNumber("passes", plan.Passes);
@@ -85,6 +86,7 @@ internal static class PlanJson
         json.Text("nozzle", touch.Air?.Nozzle);
         json.Number("air_set_c", touch.Air?.Setting.DegreesCelsius, 0);
         json.Number("air_flow_lpm", touch.Air?.Flow.LitersPerMinute, 1);
+        json.Number("air_lead_s", touch.Air?.Lead.Seconds, 1);
         json.Number("air_distance_mm", touch.Air?.Distance.Millimeters, 1);
         json.Text("preheater", touch.Preheater);
         json.Number("board_c", touch.Board.DegreesCelsius, 1);

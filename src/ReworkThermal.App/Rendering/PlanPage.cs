@@ -51,8 +51,9 @@ internal static class PlanPage
     {
         string tool = touch switch
         {
+            { Iron: { } tip, IronSetting: { } set, Air: { } help } => PlanWords.IronAfterAir(PlanWords.IronAt(tip, Numerals.Celsius(set, 0)), Numerals.Seconds(help.Lead), AirOf(help)),
             { Iron: { } tip, IronSetting: { } set } => PlanWords.IronAt(tip, Numerals.Celsius(set, 0)),
-            { Air: { } air } => PlanWords.AirAt(air.Nozzle, Numerals.Celsius(air.Setting, 0), Numerals.LitresPerMinute(air.Flow), Numerals.Millimetres(air.Distance)),
+            { Air: { } air } => AirOf(air),
             _ => PlanWords.NotUsed,
         };
         string heat = touch.Preheater is { } preheater
@@ -66,6 +67,9 @@ internal static class PlanPage
         ];
         yield return [string.Empty, PlanWords.PadPeak(Numerals.Celsius(touch.PadPeak, 0))];
     }
+
+    private static string AirOf(AirLine air) =>
+        PlanWords.AirAt(air.Nozzle, Numerals.Celsius(air.Setting, 0), Numerals.LitresPerMinute(air.Flow), Numerals.Millimetres(air.Distance));
 
     private static IEnumerable<IReadOnlyList<string>> Sampled(TimeSpread spread)
     {

@@ -92,6 +92,7 @@ internal sealed class PlanView(PlanReport report) : IRenderedReport
 
     private static string ToolOf(TouchLine touch) => touch switch
     {
+        { IronSetting: { } iron, Air: { } help } => PlanWords.WithAir(Numerals.Celsius(iron, 0), Numerals.Celsius(help.Setting, 0)),
         { IronSetting: { } iron } => Numerals.Celsius(iron, 0),
         { Air: { } air } => PlanWords.ByAir(Numerals.Celsius(air.Setting, 0)),
         _ => PlanWords.NotUsed,

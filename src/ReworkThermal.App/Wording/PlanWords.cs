@@ -72,6 +72,10 @@ internal static class PlanWords
 
     internal static string NowAndAfter(string now, string after, string used) => $"{now} now, {after} after: the job uses {used}";
 
+    internal static string WithAir(string iron, string air) => $"{iron} + air {air}";
+
+    internal static string AfterAir(string iron, string lead, string air) => $"{iron} after {lead} of {air}";
+
     internal static string ByAir(string setting) => $"air {setting}";
 
     /// <summary>A caution with the plans it belongs to; all of them need no numbers.</summary>
@@ -129,6 +133,8 @@ internal static class PlanWords
 
     internal static string FinalIs(string composition, string solidus, string end, string liquid, bool clean) =>
         $"{composition}: solidus {solidus}, last liquid at {end}" + (clean ? string.Empty : $", {liquid} liquid at 100 °C: NOT clean enough");
+
+    internal static string IronAfterAir(string iron, string lead, string air) => $"{lead} of air ({air}), then with the air left on {iron}";
 
     internal static string AirAt(string nozzle, string setting, string flow, string distance) => $"{nozzle} at {setting}, {flow}, {distance} away";
 

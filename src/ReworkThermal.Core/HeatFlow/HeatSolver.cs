@@ -34,7 +34,8 @@ public static class HeatSolver
         problem.Check();
         settings ??= new SolverSettings();
         List<TipSource> tips = [.. problem.Touches.Select(t => t.Tip).OfType<TipSource>()];
-        return OnTwoMeshes(settings, s => new JointRunner(problem, tips, s).Run(cancellation));
+        List<JetSource> jets = [.. problem.Touches.Select(t => t.Jet).OfType<JetSource>()];
+        return OnTwoMeshes(settings, s => new JointRunner(problem, tips, jets, s).Run(cancellation));
     }
 
     // One run; or, to state the error of the mesh, one on the mesh and one on the doubled mesh.

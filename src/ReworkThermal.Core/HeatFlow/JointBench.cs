@@ -10,7 +10,7 @@ internal sealed class JointBench
     private readonly List<int> _faces = [];
     private readonly double _radiationShare;
 
-    internal JointBench(JointProblem problem, IReadOnlyList<TipSource> tips, double refinement)
+    internal JointBench(JointProblem problem, IReadOnlyList<TipSource> tips, IReadOnlyList<JetSource> jets, double refinement)
     {
         _problem = problem;
         _tips = [.. tips.Distinct()];
@@ -22,7 +22,7 @@ internal sealed class JointBench
             ContactRadius(geometry, t, BoardSide.Bottom),
         });
 
-        double jetReach = problem.Touches.Select(t => t.Jet?.Reach.Meters ?? 0).DefaultIfEmpty(0).Max();
+        double jetReach = jets.Select(j => j.Reach.Meters).DefaultIfEmpty(0).Max();
         IEnumerable<double> edges = problem.Preheat is { } below ? contacts.Append(below.Radius.Meters) : contacts;
         Mesh = new JointMesh(problem.Site, edges, jetReach, refinement);
         Mesh.FillSolder(ThermalMaterial.Of(problem.Solder));

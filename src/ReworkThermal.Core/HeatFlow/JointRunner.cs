@@ -12,11 +12,11 @@ internal sealed class JointRunner
     private readonly RunRecorder _recorder;
     private readonly List<Probe> _probes;
 
-    internal JointRunner(JointProblem problem, IReadOnlyList<TipSource> tips, SolverSettings settings)
+    internal JointRunner(JointProblem problem, IReadOnlyList<TipSource> tips, IReadOnlyList<JetSource> jets, SolverSettings settings)
     {
         _problem = problem;
         _settings = settings;
-        _bench = new JointBench(problem, tips, settings.Refinement);
+        _bench = new JointBench(problem, tips, jets, settings.Refinement);
         Touch? first = problem.Touches.Count > 0 ? problem.Touches[0] : null;
         TipSource? firstTip = problem.Touches.FirstOrDefault(t => t.Tip is not null)?.Tip ?? (tips.Count > 0 ? tips[0] : null);
         if (firstTip is not null)

@@ -44,20 +44,22 @@ public sealed class LiveRun
     /// <summary>Starts a live run.</summary>
     /// <param name="problem">Joint, solder, room and preheat; its touches and its end are not used.</param>
     /// <param name="tips">Tips that may be put on.</param>
+    /// <param name="jets">Jets that may be put on: the mesh is made for them.</param>
     /// <param name="settings">How fine; null for the defaults.</param>
     /// <returns>The run at time zero.</returns>
     /// <exception cref="InvalidOperationException">The settled state over the preheater was not found.</exception>
-    public static LiveRun Start(JointProblem problem, IReadOnlyList<TipSource> tips, SolverSettings? settings = null)
+    public static LiveRun Start(JointProblem problem, IReadOnlyList<TipSource> tips, IReadOnlyList<JetSource> jets, SolverSettings? settings = null)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(tips);
-        JointRunner runner = new(problem with { Touches = [] }, tips, settings ?? new SolverSettings());
+        ArgumentNullException.ThrowIfNull(jets);
+        JointRunner runner = new(problem with { Touches = [] }, tips, jets, settings ?? new SolverSettings());
         return runner.Begin() ? new LiveRun(problem, runner) : throw new InvalidOperationException("the settled state over the preheater was not found");
     }
 
     /// <summary>Puts tools on the joint at the present time.</summary>
     /// <param name="tip">A tip of those named at the start, or null.</param>
-    /// <param name="jet">A jet, or null.</param>
+    /// <param name="jet">A jet of those named at the start, or null.</param>
     /// <param name="side">Face they work on.</param>
     public void Put(TipSource? tip, JetSource? jet, BoardSide side) => _runner.Put(tip, jet, side);
 

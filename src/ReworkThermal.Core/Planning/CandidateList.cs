@@ -17,16 +17,17 @@ internal sealed class CandidateList
         _lossPerMelt = lossPerMelt;
     }
 
-    /// <summary>Makes the list from the runs of every station.</summary>
+    /// <summary>Makes the list from the runs of every station; what takes more melts than the pad's heat budget bears is not in it.</summary>
     internal static CandidateList Make(Workload work, MixOptions mixes, PassCounts counts, IReadOnlyList<Station> stations, double laminatePerTouch)
     {
         List<Candidate> candidates = [];
 
         // Where even the refill alloy does not flow, a mix is delayed at least as much as anywhere else.
         double greatest = stations.Select(s => s.Delay).OfType<double>().DefaultIfEmpty(1).Max();
+        HashSet<int> bearable = [.. Enumerable.Range(1, work.Limits.MostPasses.Value).Where(n => work.Allows(work.BudgetAfterMelts(n + 1)))];
         foreach (MixOption mix in mixes.Diluted.Prepend(mixes.AsIs))
         {
-            if (counts.Of(mix) is not { } passes)
+            if (counts.Of(mix) is not { } passes || !bearable.Contains(passes))
             {
                 continue;
             }
@@ -46,7 +47,7 @@ internal sealed class CandidateList
                     continue;
                 }
 
-                JobCost least = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms, first.TightnessWith(work.Limits.WorkingTime.Value));
+                JobCost least = new(first.LaminateShare + (passes * refit.LaminateShare), passes + 1, mix.Added.Kilograms, first.TightnessWith(work.Limits.WorkingTime.Value), station.Setting.Assist is not null);
                 JobCost likely = least with
                 {
                     Laminate = station.Bare.LaminateAt(dwell) + (passes * refit.LaminateShare),
@@ -68,6 +69,9 @@ internal sealed class CandidateList
             .ThenBy(c => c.Station.Setting.Set.Kelvins)
             .ThenBy(c => c.Mix.Name, StringComparer.Ordinal),
     ];
+
+    /// <summary>Whether any mix with an alloy is a candidate.</summary>
+    internal bool Has(string alloy) => _all.Exists(c => c.Mix.Name == alloy);
 
     /// <summary>Alloys that no plan uses, each with what its best candidate would take at least.</summary>
     internal IEnumerable<RuledOut> Beaten(IReadOnlyList<Plan> plans)

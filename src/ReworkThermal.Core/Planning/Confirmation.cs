@@ -30,6 +30,10 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     private readonly ConcurrentDictionary<(MixOption Mix, ToolSetting Setting, ToolSetting Refit), Lazy<Plan?>> _tried = [];
     private readonly ConcurrentDictionary<MixOption, Lazy<FinalJoint?>> _finals = [];
     private readonly ConcurrentDictionary<ToolSetting, Lazy<ConfirmedTouch?>> _refits = [];
+    private readonly Lock _pastLock = new();
+
+    /// <summary>The least heat budget of those that were past what is allowed, with its melts; null when none was.</summary>
+    internal (int Melts, HeatBudget After)? LeastPast { get; private set; }
 
     /// <summary>The best plan among candidates of a kind; null when none holds the limits.</summary>
     internal Plan? Best(PlanKind kind, IReadOnlyList<Candidate> candidates, CancellationToken cancellation)
@@ -89,7 +93,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         simulator.CanSet(setting) && (setting.Iron is null || setting.Set <= work.Limits.MostIronSetting.Value);
 
     private (double First, double Second, double Third) RankOf(Plan plan, PlanKind kind) =>
-        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.TightnessWith(work.Limits.WorkingTime.Value)).RankFor(kind, _lossPerMelt);
+        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.TightnessWith(work.Limits.WorkingTime.Value), plan.First.Setting.Assist is not null).RankFor(kind, _lossPerMelt);
 
     /// <summary>Runs a candidate; null when it does not hold the limits.</summary>
     internal Plan? Confirm(Candidate candidate, CancellationToken cancellation)
@@ -123,7 +127,13 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
 
         PadDamage before = work.PadBefore;
         List<PadExposure> exposures = [.. Exposures(mix, first, refit, final.Passes)];
-        PadDamage after = work.Damage.After(before, exposures);
+        HeatBudget after = work.Damage.Budget(work.Damage.After(before, exposures));
+        if (!work.Allows(after))
+        {
+            NotePast(final.Passes + 1, after);
+            return null;
+        }
+
         return new Plan
         {
             Kind = PlanKind.SmallestBudget,
@@ -137,13 +147,21 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             Passes = final.Passes,
             Final = final,
             Before = work.Damage.Budget(before),
-            After = work.Damage.Budget(after),
+            After = after,
             LaminateShare = laminate,
             Exposures = exposures,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
             Neighbours = NeighbourStrain.Of(work.Request.Site.Neighbours, first.Neighbours, refit.Neighbours),
             Warnings = PlanWarnings.Of(work, mix),
         };
+    }
+
+    private void NotePast(int melts, HeatBudget after)
+    {
+        lock (_pastLock)
+        {
+            LeastPast = LeastPast is { } so && so.After.Share.Central <= after.Share.Central ? so : (melts, after);
+        }
     }
 
     private FinalJoint? FinalOf(MixOption mix) => _finals.GetOrAdd(mix, _ => new Lazy<FinalJoint?>(() =>

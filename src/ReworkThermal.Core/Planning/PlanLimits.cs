@@ -11,6 +11,9 @@ public sealed record PlanLimits
     /// <summary>Longest touch with hot air, which warms the joint slowly.</summary>
     public required Limit<Duration> MostAirTime { get; init; }
 
+    /// <summary>How long hot air blows on the joint before an iron that it helps touches.</summary>
+    public required Limit<Duration> AirLead { get; init; }
+
     /// <summary>Highest set temperature of the iron.</summary>
     public required Limit<Temperature> MostIronSetting { get; init; }
 
@@ -23,8 +26,17 @@ public sealed record PlanLimits
     /// <summary>Highest temperature between pad and laminate.</summary>
     public required Limit<Temperature> MostPadTemperature { get; init; }
 
-    /// <summary>Share of the pad's heat budget that the whole job may use.</summary>
+    /// <summary>Share of the laminate's time to delamination that the whole job may use.</summary>
     public required Limit<Ratio> MostBudgetShare { get; init; }
+
+    /// <summary>Share of its limit to which the job may bring the governing gauge of the pad's heat budget, earlier heat included.</summary>
+    public required Limit<Ratio> MostBudgetAfter { get; init; }
+
+    /// <summary>How much a touch is taken to warm a part near the joint above the board it stands on, when board temperatures are chosen.</summary>
+    public required Limit<TemperatureDelta> PartRoom { get; init; }
+
+    /// <summary>How long a part near the joint goes on warming after the tool is off: so much before its limit the touch must stop.</summary>
+    public required Limit<Duration> PartLag { get; init; }
 
     /// <summary>Highest board temperature by preheat.</summary>
     public required Limit<Temperature> MostPreheat { get; init; }

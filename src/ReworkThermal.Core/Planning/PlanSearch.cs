@@ -18,6 +18,9 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
 {
     private const int LeastPlans = 4;
 
+    // One pass and the refit.
+    private const int FewestMelts = 2;
+
     /// <summary>Answers a request.</summary>
     /// <param name="request">The request; its joint must be a through-hole joint.</param>
     /// <param name="progress">Told how far the search is; may be null.</param>
@@ -38,10 +41,18 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
             return Failed($"the melting of the refill alloy {request.Refill.Name} could not be computed", request);
         }
 
+        if (work.BudgetAfterMelts(FewestMelts) is var fewest && !work.Allows(fewest))
+        {
+            return new PlanOutcome.NoPlan(Shortfall.OfPad(work, FewestMelts, fewest)) { RuledOut = mixes.RuledOut, Assumptions = Assumptions(work) };
+        }
+
         SolderHeat heat = new(properties);
         TouchSimulator simulator = new(work);
         StationBuilder builder = new(work, simulator, heat);
         IReadOnlyList<Station> stations = builder.Build(closely: false, mixes.AsIs.Melting, refill.Behaviour, progress, cancellation);
+        double lowestFlowC = Math.Min(refill.Behaviour.Flow.DegreesCelsius, mixes.Diluted.Prepend(mixes.AsIs).Min(m => m.FlowC));
+        AssistedStations assisted = builder.BuildAssisted(stations, mixes.AsIs.Melting, refill.Behaviour, lowestFlowC, progress, cancellation);
+        stations = [.. stations, .. assisted.Stations];
         if (stations.All(s => s.Refit is null) && request.Bench.Preheaters.Count > 0)
         {
             // What would work may lie between two temperatures of the board.
@@ -57,10 +68,33 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         CandidateList candidates = CandidateList.Make(work, mixes, counts, stations, builder.LaminatePerTouch);
         Confirmation confirmation = new(work, engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = Choose(candidates, confirmation, progress, cancellation);
-        List<RuledOut> ruledOut = [.. mixes.RuledOut, .. Shortfall.OfKinds(work, mixes, stations, plans), .. Shortfall.OfAir(work, mixes, stations, plans), .. candidates.Beaten(plans), .. Shortfall.OfCleaning(work, mixes, counts)];
+        Plan? simplest = confirmation.Best(PlanKind.NothingAdded, [.. candidates.For(PlanKind.NothingAdded).Where(c => c.Station.Setting.Preheat is null)], cancellation);
+        List<RuledOut> ruledOut =
+        [
+            .. mixes.RuledOut,
+            .. Shortfall.OfKinds(work, mixes, stations, plans, simplest),
+            .. Shortfall.OfAir(work, mixes, stations, plans),
+            .. Shortfall.OfAssist(work, mixes, assisted, stations, plans),
+            .. candidates.Beaten(plans),
+            .. Shortfall.OfMixes(work, mixes, counts, candidates, stations),
+            .. Shortfall.OfCleaning(work, mixes, counts),
+        ];
         return plans.Count > 0
             ? new PlanOutcome.Planned(plans) { RuledOut = ruledOut, Assumptions = Assumptions(work) }
-            : new PlanOutcome.NoPlan(Shortfall.OfFirst(work, mixes, stations)) { RuledOut = ruledOut, Assumptions = Assumptions(work) };
+            : new PlanOutcome.NoPlan(WhyNone(work, mixes, stations, counts, confirmation)) { RuledOut = ruledOut, Assumptions = Assumptions(work) };
+    }
+
+    private static string WhyNone(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, PassCounts counts, Confirmation confirmation)
+    {
+        if (confirmation.LeastPast is var (melts, after))
+        {
+            return Shortfall.OfPad(work, melts, after);
+        }
+
+        int? fewest = mixes.Diluted.Prepend(mixes.AsIs).Min(counts.Of) + 1;
+        return fewest is { } least && work.BudgetAfterMelts(least) is var atLeast && !work.Allows(atLeast)
+            ? Shortfall.OfPad(work, least, atLeast)
+            : Shortfall.OfFirst(work, mixes, stations);
     }
 
     private static List<Plan> Choose(CandidateList candidates, Confirmation confirmation, IProgress<PlanProgress>? progress, CancellationToken cancellation)
@@ -119,7 +153,6 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         $"the joint is filled through, with hollow fillets: {work.Solder.Amount.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {work.Request.BaseSolder.Name}",
         "the added alloy is fully mixed with the joint's solder; while it is still dissolving, the joint flows later than computed",
         EarlierHeat(work.Request),
-        .. work.Request.Bench is { Irons.Count: > 0, Air.Count: > 0 } ? ["iron and hot air were tried one at a time; both together on one joint were not tried"] : Array.Empty<string>(),
         "every touch starts with a cooled board, or with the board settled over the preheater",
     ];
 }

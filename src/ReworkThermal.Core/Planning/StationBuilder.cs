@@ -17,16 +17,13 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     private const int ClosePreheatLevels = 10;
     private const double LeastPreheatC = 80;
 
-    // What a touch adds to a part beside the joint, roughly; the runs decide.
-    private const double PartRoomK = 10;
-
     // A job is one first pass, at least one more melt for the refit; a single touch may use half of the job's share at the most.
     private const double LargestPart = 0.5;
 
     /// <summary>Share of the laminate's time to delamination that one touch may use.</summary>
     internal double LaminatePerTouch => work.LaminateAllowed * LargestPart;
 
-    /// <summary>All stations, in a fixed order; runs in parallel.</summary>
+    /// <summary>All stations of one tool at a time, in a fixed order; runs in parallel.</summary>
     /// <param name="closely">Whether the temperatures of the board are tried three times as closely as usual.</param>
     /// <param name="own">How the joint's own solder melts.</param>
     /// <param name="refill">How the refill alloy melts.</param>
@@ -34,7 +31,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     /// <param name="cancellation">Stops the runs.</param>
     internal IReadOnlyList<Station> Build(bool closely, MeltingBehaviour own, MeltingBehaviour refill, IProgress<PlanProgress>? progress, CancellationToken cancellation)
     {
-        List<ToolSetting> settings = Settings(closely ? ClosePreheatLevels : PreheatLevels);
+        List<ToolSetting> settings = Settings(Preheats(closely ? ClosePreheatLevels : PreheatLevels));
         EnthalpyCurve bare = heat.CurveWithoutMelting(own);
         EnthalpyCurve full = heat.CurveOf(refill);
         Station?[] stations = new Station?[settings.Count];
@@ -42,9 +39,67 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         Parallel.For(0, settings.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
         {
             stations[i] = Run(settings[i], bare, full, refill.Flow.DegreesCelsius, cancellation);
-            progress?.Report(new PlanProgress(0.7 * Interlocked.Increment(ref done) / settings.Count, "heating the joint at every tool setting"));
+            progress?.Report(new PlanProgress(0.5 * Interlocked.Increment(ref done) / settings.Count, "heating the joint at every tool setting"));
         });
         return [.. stations.OfType<Station>()];
+    }
+
+    /// <summary>Stations of an iron that hot air helps, in a fixed order; runs in parallel. A cooler iron never melts what a hotter one does not.</summary>
+    /// <param name="single">The stations of one tool at a time.</param>
+    /// <param name="own">How the joint's own solder melts.</param>
+    /// <param name="refill">How the refill alloy melts.</param>
+    /// <param name="lowestFlowC">Lowest flow temperature of all mixes [°C]: an iron too cool for it is too cool for all.</param>
+    /// <param name="progress">Told after every run.</param>
+    /// <param name="cancellation">Stops the runs.</param>
+    internal AssistedStations BuildAssisted(
+        IReadOnlyList<Station> single,
+        MeltingBehaviour own,
+        MeltingBehaviour refill,
+        double lowestFlowC,
+        IProgress<PlanProgress>? progress,
+        CancellationToken cancellation)
+    {
+        EnthalpyCurve bare = heat.CurveWithoutMelting(own);
+        EnthalpyCurve full = heat.CurveOf(refill);
+        AssistedSettings assisted = AssistedSettings.Find(work, Preheats(PreheatLevels), AirSets, AirAlone);
+        List<(BoardHeat? Preheat, AirAssist Air, Iron Iron)> walks =
+        [
+            .. assisted.Ways.SelectMany(w => work.Request.Bench.Irons.Select(i => (w.Preheat, w.Air, i))),
+        ];
+        IReadOnlyList<Station>[] stations = new IReadOnlyList<Station>[walks.Count];
+        int done = 0;
+        Parallel.For(0, walks.Count, new ParallelOptions { CancellationToken = cancellation }, i =>
+        {
+            stations[i] = Walk(walks[i].Iron, walks[i].Preheat, walks[i].Air);
+            progress?.Report(new PlanProgress(0.5 + (0.2 * Interlocked.Increment(ref done) / walks.Count), "heating the joint with iron and hot air together"));
+        });
+        return new AssistedStations([.. stations.SelectMany(s => s)], assisted.Nearest);
+
+        TouchCourse? AirAlone(ToolSetting setting)
+        {
+            Duration span = work.Limits.AirLead.Value + work.Limits.WorkingTime.Value + work.Limits.PartLag.Value;
+            return single.FirstOrDefault(s => s.Setting == setting)?.Bare
+                ?? (span > Duration.Zero && simulator.CanSet(setting) ? simulator.Run(bare, lowestFlowC, setting, span, span, RunPurpose.Screening, cancellation) : null);
+        }
+
+        List<Station> Walk(Iron iron, BoardHeat? preheat, AirAssist air)
+        {
+            List<Station> walked = [];
+            foreach (double set in IronSets(iron))
+            {
+                ToolSetting setting = new(iron, Temperature.FromDegreesCelsius(set), preheat, null, air);
+                if (work.LongestWith(setting) <= work.Limits.WorkingTime.Value
+                    || Run(setting, bare, full, refill.Flow.DegreesCelsius, cancellation) is not { } station
+                    || station.Bare.SecondsUntilColdest(work.NeededC(lowestFlowC)) is null)
+                {
+                    break;
+                }
+
+                walked.Add(station);
+            }
+
+            return walked;
+        }
     }
 
     /// <summary>The first touch and the refit at one setting; null when the run failed.</summary>
@@ -68,41 +123,58 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         return new Station(setting, course, TouchJudge.Judge(real, setting, needed, work.Limits, longest, LaminatePerTouch), delay);
     }
 
-    private List<ToolSetting> Settings(int preheatLevels)
+    private List<ToolSetting> Settings(IReadOnlyList<BoardHeat?> preheats)
     {
-        List<BoardHeat?> preheats = [null];
-        foreach (Preheater preheater in work.Request.Bench.Preheaters)
-        {
-            preheats.AddRange(Levels(preheater, preheatLevels));
-        }
-
         List<ToolSetting> settings = [];
         foreach (Iron iron in work.Request.Bench.Irons)
         {
-            double most = Math.Min(iron.MostSetting.DegreesCelsius, work.Limits.MostIronSetting.Value.DegreesCelsius);
-            double least = Math.Min(most, Math.Max(iron.LeastSetting.DegreesCelsius, LeastIronC));
-            for (double set = most; set >= least - 1e-9; set -= IronStepK)
-            {
-                settings.AddRange(preheats.Select(p => new ToolSetting(iron, Temperature.FromDegreesCelsius(set), p)));
-            }
+            settings.AddRange(IronSets(iron).SelectMany(set => preheats.Select(p => new ToolSetting(iron, Temperature.FromDegreesCelsius(set), p))));
         }
 
         foreach (HotAir air in work.Request.Bench.Air)
         {
-            double most = Math.Min(air.Nozzle.MostSetting.DegreesCelsius, MostAirC);
-            for (double set = most; set >= LeastAirC - 1e-9; set -= AirStepK)
-            {
-                // Air alone is too slow for a joint on planes, and scorches its surroundings; it works with heat from below.
-                settings.AddRange(preheats.OfType<BoardHeat>().Select(p => new ToolSetting(null, Temperature.FromDegreesCelsius(set), p, air)).Where(simulator.CanSet));
-            }
+            // Air alone is too slow for a joint on planes, and scorches its surroundings; it works with heat from below.
+            settings.AddRange(AirSets(air.Nozzle).SelectMany(set =>
+                preheats.OfType<BoardHeat>().Select(p => new ToolSetting(null, Temperature.FromDegreesCelsius(set), p, air)).Where(simulator.CanSet)));
         }
 
         return settings;
     }
 
+    // Hottest first, as for air.
+    private IEnumerable<double> IronSets(Iron iron)
+    {
+        double most = Math.Min(iron.MostSetting.DegreesCelsius, work.Limits.MostIronSetting.Value.DegreesCelsius);
+        double least = Math.Min(most, Math.Max(iron.LeastSetting.DegreesCelsius, LeastIronC));
+        for (double set = most; set >= least - 1e-9; set -= IronStepK)
+        {
+            yield return set;
+        }
+    }
+
+    private static IEnumerable<double> AirSets(AirNozzle nozzle)
+    {
+        double most = Math.Min(nozzle.MostSetting.DegreesCelsius, MostAirC);
+        for (double set = most; set >= LeastAirC - 1e-9; set -= AirStepK)
+        {
+            yield return set;
+        }
+    }
+
+    private List<BoardHeat?> Preheats(int levels)
+    {
+        List<BoardHeat?> preheats = [null];
+        foreach (Preheater preheater in work.Request.Bench.Preheaters)
+        {
+            preheats.AddRange(Levels(preheater, levels));
+        }
+
+        return preheats;
+    }
+
     /// <summary>Hottest board over which a touch may leave the parts near the joint below their limits [°C].</summary>
     private double MostBoardOfPartsC() => work.Request.Site.Neighbours
-        .Select(n => n.MostTemperature?.Central.DegreesCelsius - PartRoomK)
+        .Select(n => n.MostTemperature?.Central.DegreesCelsius - work.Limits.PartRoom.Value.Kelvins)
         .Min() ?? double.PositiveInfinity;
 
     private IEnumerable<BoardHeat> Levels(Preheater preheater, int count)

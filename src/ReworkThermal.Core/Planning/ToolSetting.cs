@@ -1,15 +1,26 @@
+using System.Globalization;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
 
-/// <summary>How the tools are set for a touch: an iron or hot air on the joint, with or without heat from below.</summary>
-/// <param name="Iron">The iron with its tip; null when hot air is used.</param>
-/// <param name="Set">Set temperature of the tool on the joint.</param>
+/// <summary>How the tools are set for a touch: an iron, hot air, or an iron helped by hot air, with or without heat from below.</summary>
+/// <param name="Iron">The iron with its tip; null when hot air does it alone.</param>
+/// <param name="Set">Set temperature of the iron, or of the air that does it alone.</param>
 /// <param name="Preheat">Heat from below; null for none.</param>
-/// <param name="Air">Hot air on the joint; null when an iron is used.</param>
-public sealed record ToolSetting(Iron? Iron, Temperature Set, BoardHeat? Preheat, HotAir? Air = null)
+/// <param name="Air">Hot air that does it alone; null when an iron is used.</param>
+/// <param name="Assist">Hot air that helps the iron; null when there is none, or no iron.</param>
+public sealed record ToolSetting(Iron? Iron, Temperature Set, BoardHeat? Preheat, HotAir? Air = null, AirAssist? Assist = null)
 {
-    /// <summary>Name of the tool on the joint.</summary>
-    public string ToolName => Iron?.Name ?? Air?.Nozzle.Name ?? string.Empty;
+    /// <summary>How long air blows before the touch itself begins.</summary>
+    public Duration Lead => Assist?.Lead ?? Duration.Zero;
+
+    /// <summary>What is on the joint and how it is set, for sentences.</summary>
+    public string OnTheJoint => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{Iron?.Name ?? Air?.Nozzle.Name} at {Set.DegreesCelsius:0} °C{(Assist is { } help ? Helped(help) : string.Empty)}");
+
+    private static string Helped(AirAssist help) => string.Create(
+        CultureInfo.InvariantCulture,
+        $" after {help.Lead.Seconds:0.#} s of air, {help.Air.Nozzle.Name} at {help.Set.DegreesCelsius:0} °C");
 }

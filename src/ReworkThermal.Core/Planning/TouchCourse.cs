@@ -1,6 +1,7 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.HeatFlow;
+using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;
 
@@ -18,16 +19,17 @@ internal sealed class TouchCourse
 
     /// <summary>Reads a run.</summary>
     /// <param name="run">The run, with the probes of a joint.</param>
+    /// <param name="lead">How long air blew before the touch itself began: times count from there.</param>
     /// <param name="kinetics">How the laminate ages.</param>
     /// <param name="parts">Parts near the joint that were followed.</param>
-    internal TouchCourse(HeatRun run, LaminateKinetics kinetics, IReadOnlyList<Neighbour> parts)
+    internal TouchCourse(HeatRun run, Duration lead, LaminateKinetics kinetics, IReadOnlyList<Neighbour> parts)
     {
         _parts = parts;
         Run = run;
         TemperatureHistory coldest = run.Probes[ProbeNames.ColdestSolder];
         TemperatureHistory near = run.Probes[ProbeNames.NearPad];
         TemperatureHistory far = run.Probes[ProbeNames.FarPad];
-        _seconds = coldest.Seconds.ToArray();
+        _seconds = [.. coldest.Seconds.ToArray().Select(t => t - lead.Seconds)];
         _coldestC = coldest.Celsius.ToArray();
         _padC = new double[_seconds.Length];
         for (int i = 0; i < _padC.Length; i++)
@@ -47,16 +49,16 @@ internal sealed class TouchCourse
     /// <summary>The hotter pad interface at each sample, as a history.</summary>
     internal TemperatureHistory Pad => new(_seconds, _padC);
 
-    /// <summary>First time at which the coldest solder reaches a temperature [s]; null if never.</summary>
-    internal double? SecondsUntilColdest(double celsius) => FirstCrossing(_coldestC, celsius);
+    /// <summary>First time of the touch itself at which the coldest solder has reached a temperature [s]; null if never.</summary>
+    internal double? SecondsUntilColdest(double celsius) => FirstCrossing(_coldestC, celsius) is { } seconds ? Math.Max(0, seconds) : null;
 
-    /// <summary>First time at which a pad interface reaches a temperature [s]; null if never.</summary>
+    /// <summary>First time at which a pad interface reaches a temperature [s], below zero when the air alone got it there; null if never.</summary>
     internal double? SecondsUntilPad(double celsius) => FirstCrossing(_padC, celsius);
 
-    /// <summary>First time at which the laminate sum of this touch reaches a value [s]; null if never.</summary>
+    /// <summary>First time at which the laminate sum of this touch reaches a value [s], below zero when the air alone got it there; null if never.</summary>
     internal double? SecondsUntilLaminate(double sum) => FirstCrossing(_laminate, sum);
 
-    /// <summary>The first part near the joint to reach the highest temperature it bears, and when [s]; null when none does.</summary>
+    /// <summary>The first part near the joint to reach the highest temperature it bears, and when [s], below zero when the air alone got it there; null when none does.</summary>
     internal (double Seconds, Neighbour Part)? FirstPartAtItsLimit()
     {
         (double Seconds, Neighbour Part)? first = null;

@@ -5,9 +5,6 @@ namespace ReworkThermal.Core.Planning;
 /// <summary>Reads a touch off a simulated course: when it flows, how long it should last, when it must stop.</summary>
 internal static class TouchJudge
 {
-    // A part near the joint goes on warming when the tool is off; so much earlier it must come off. Judgement, and checked after every run.
-    private const double PartLagSeconds = 2;
-
     /// <summary>Judges a course.</summary>
     /// <param name="course">The simulated touch, at least as long as the longest touch.</param>
     /// <param name="setting">Its tool setting.</param>
@@ -41,7 +38,7 @@ internal static class TouchJudge
             };
     }
 
-    /// <summary>When a touch must end and why.</summary>
+    /// <summary>When a touch must end and why; below zero when it must not begin.</summary>
     internal static TouchEnd Stop(TouchCourse course, PlanLimits limits, Duration longest, double laminateAllowed)
     {
         TouchEnd stop = new(longest.Seconds, StopReason.LongestTouch);
@@ -55,9 +52,10 @@ internal static class TouchJudge
             stop = new TouchEnd(spent, StopReason.HeatBudget);
         }
 
-        if (course.FirstPartAtItsLimit() is var (seconds, part) && seconds - PartLagSeconds < stop.Seconds)
+        double lag = limits.PartLag.Value.Seconds;
+        if (course.FirstPartAtItsLimit() is var (seconds, part) && seconds - lag < stop.Seconds)
         {
-            stop = new TouchEnd(Math.Max(0, seconds - PartLagSeconds), StopReason.Neighbour, part);
+            stop = new TouchEnd(seconds - lag, StopReason.Neighbour, part);
         }
 
         return stop;

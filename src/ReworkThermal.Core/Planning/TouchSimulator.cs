@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Core.Tools;
@@ -45,8 +46,8 @@ internal sealed class TouchSimulator(Workload work)
 
         problem = problem with
         {
-            Touches = [new Touch { Start = Duration.Zero, Span = touch, Side = work.Request.Side, Tip = tools.Tip, Jet = tools.Jet }],
-            End = end,
+            Touches = Touches(tools, work.Request.Side, real.Lead, touch),
+            End = real.Lead + end,
         };
         SolverSettings fineness = _fineness;
         if (purpose is RunPurpose.Screening)
@@ -55,7 +56,7 @@ internal sealed class TouchSimulator(Workload work)
         }
 
         return HeatSolver.Solve(problem, fineness, cancellation) is HeatOutcome.Completed completed
-            ? new TouchCourse(completed.Run, work.Damage.Kinetics, work.Request.Site.Neighbours)
+            ? new TouchCourse(completed.Run, real.Lead, work.Damage.Kinetics, work.Request.Site.Neighbours)
             : null;
     }
 
@@ -82,23 +83,25 @@ internal sealed class TouchSimulator(Workload work)
             return null;
         }
 
-        if (Started(problem, tools.Tip) is not { } run)
+        if (Started(problem, tools) is not { } run || !Warmed(run, tools, bench.Side, setting.Lead, cancellation))
         {
             return null;
         }
 
         run.Put(tools.Tip, tools.Jet, bench.Side);
-        while (!run.Flows && run.Elapsed < most - Duration.FromMilliseconds(1))
+        Duration latest = setting.Lead + most;
+        while (!run.Flows && run.Elapsed < latest - Duration.FromMilliseconds(1))
         {
-            if (!run.Advance(UnitMath.Min(_look, most - run.Elapsed), cancellation))
+            if (!run.Advance(UnitMath.Min(_look, latest - run.Elapsed), cancellation))
             {
                 return null;
             }
         }
 
-        BriefRun reached = BriefRun.Of(run, neededC);
-        double missing = (reached.FlowS ?? run.Elapsed.Seconds) + after.Seconds - run.Elapsed.Seconds;
-        return reached.FlowS is null || missing <= 0 || run.Advance(Duration.FromSeconds(missing), cancellation) ? BriefRun.Of(run, neededC) : null;
+        BriefRun reached = BriefRun.Of(run, neededC, setting.Lead);
+        double sofar = (run.Elapsed - setting.Lead).Seconds;
+        double missing = (reached.FlowS ?? sofar) + after.Seconds - sofar;
+        return reached.FlowS is null || missing <= 0 || run.Advance(Duration.FromSeconds(missing), cancellation) ? BriefRun.Of(run, neededC, setting.Lead) : null;
     }
 
     /// <summary>Runs a touch up to a time and reads a probe.</summary>
@@ -126,19 +129,36 @@ internal sealed class TouchSimulator(Workload work)
 
         problem = problem with
         {
-            Touches = [new Touch { Start = Duration.Zero, Span = after, Side = bench.Side, Tip = tools.Tip, Jet = tools.Jet }],
-            End = after,
+            Touches = Touches(tools, bench.Side, setting.Lead, after),
+            End = setting.Lead + after,
         };
         return HeatSolver.Solve(problem, _fineness, cancellation) is HeatOutcome.Completed completed && completed.Run.Probes.TryGetValue(probe, out TemperatureHistory? history)
-            ? history.At(after.Seconds)
+            ? history.At((setting.Lead + after).Seconds)
             : null;
     }
 
-    private static LiveRun? Started(JointProblem problem, TipSource? tip)
+    private static List<Touch> Touches(OnJoint tools, BoardSide side, Duration lead, Duration touch)
+    {
+        Touch main = new() { Start = lead, Span = touch, Side = side, Tip = tools.Tip, Jet = tools.Jet };
+        return lead > Duration.Zero ? [new Touch { Start = Duration.Zero, Span = lead, Side = side, Jet = tools.Jet }, main] : [main];
+    }
+
+    private static bool Warmed(LiveRun run, OnJoint tools, BoardSide side, Duration lead, CancellationToken cancellation)
+    {
+        if (lead <= Duration.Zero)
+        {
+            return true;
+        }
+
+        run.Put(null, tools.Jet, side);
+        return run.Advance(lead, cancellation);
+    }
+
+    private static LiveRun? Started(JointProblem problem, OnJoint tools)
     {
         try
         {
-            return LiveRun.Start(problem with { Superheat = TemperatureDelta.Zero }, tip is null ? [] : [tip], _fineness);
+            return LiveRun.Start(problem with { Superheat = TemperatureDelta.Zero }, tools.Tip is null ? [] : [tools.Tip], tools.Jet is null ? [] : [tools.Jet], _fineness);
         }
         catch (InvalidOperationException)
         {
@@ -169,21 +189,32 @@ internal sealed class TouchSimulator(Workload work)
         };
     }
 
-    private static (TipSource? Tip, JetSource? Jet)? ToolsOf(PlanRequest request, ToolSetting setting)
+    private static OnJoint? ToolsOf(PlanRequest request, ToolSetting setting)
     {
-        if (setting.Iron is { } iron)
+        if (setting.Iron is not { } iron)
         {
-            return new IronSetting(iron, setting.Set, request.Bench.Contact).ToSource() is SettingOutcome<TipSource>.Ready tip ? (tip.Source, null) : null;
+            return setting.Air is { } air && JetOf(request, air, setting.Set) is { } alone ? new OnJoint(null, alone) : null;
         }
 
-        return setting.Air is { } air
-            && new AirSetting(air.Nozzle, setting.Set, air.Flow, air.Distance, request.Bench.Room.Room).ToSource() is SettingOutcome<JetSource>.Ready jet
-            ? (null, jet.Source.WithCoefficientsScaled(air.FilmFactor))
+        if (new IronSetting(iron, setting.Set, request.Bench.Contact).ToSource() is not SettingOutcome<TipSource>.Ready tip)
+        {
+            return null;
+        }
+
+        return setting.Assist is not { } help ? new OnJoint(tip.Source, null)
+            : JetOf(request, help.Air, help.Set) is { } jet ? new OnJoint(tip.Source, jet)
             : null;
     }
+
+    private static JetSource? JetOf(PlanRequest request, HotAir air, Temperature set) =>
+        new AirSetting(air.Nozzle, set, air.Flow, air.Distance, request.Bench.Room.Room).ToSource() is SettingOutcome<JetSource>.Ready jet
+            ? jet.Source.WithCoefficientsScaled(air.FilmFactor)
+            : null;
 
     private static BottomHeat? HeatFromBelow(PlanRequest request, BoardHeat heat) =>
         new PreheatSetting(heat.Preheater, request.Site.Board, request.Bench.Room).ToBoardTemperature(heat.Board) is SettingOutcome<BottomHeat>.Ready ready
             ? ready.Source
             : null;
+
+    private sealed record OnJoint(TipSource? Tip, JetSource? Jet);
 }

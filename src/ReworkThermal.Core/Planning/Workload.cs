@@ -17,7 +17,7 @@ internal sealed class Workload
         BoardThickness = request.Site.Board.StackUp.Thickness;
         PadBefore = request.Pad?.Damage ?? damage.Begin(request.Prior);
         double used = damage.Budget(PadBefore).GaugeOrNull(GaugeKind.Laminate)?.Share.Central ?? 0;
-        LaminateAllowed = Math.Min(request.Limits.MostBudgetShare.Value.DecimalFractions, Math.Max(0, 1 - used));
+        LaminateAllowed = Math.Min(request.Limits.MostBudgetShare.Value.DecimalFractions, Math.Max(0, request.Limits.MostBudgetAfter.Value.DecimalFractions - used));
         Solder = JointSolder.ChargeIn(joint, BoardThickness, request.BaseSolder.Fractions, properties);
     }
 
@@ -58,7 +58,22 @@ internal sealed class Workload
     internal SolderProperties Properties { get; }
 
     /// <summary>Longest touch with the tool of a setting.</summary>
-    internal Duration LongestWith(ToolSetting setting) => setting.Air is null ? Limits.MostDwell.Value : Limits.MostAirTime.Value;
+    internal Duration LongestWith(ToolSetting setting) => setting switch
+    {
+        { Air: not null } => Limits.MostAirTime.Value,
+        { Assist: { } help } => UnitMath.Min(Limits.MostDwell.Value, UnitMath.Max(Duration.Zero, Limits.MostAirTime.Value - help.Lead)),
+        _ => Limits.MostDwell.Value,
+    };
+
+    /// <summary>The pad's heat budget after a number of melts, whatever their temperatures: no job with as many melts leaves it lower.</summary>
+    internal HeatBudget BudgetAfterMelts(int melts)
+    {
+        PadExposure coldMelt = PadExposure.Steady(Request.Bench.Room.Room, Duration.FromSeconds(1), melted: true);
+        return Damage.Budget(Damage.After(PadBefore, [.. Enumerable.Repeat(coldMelt, melts)]));
+    }
+
+    /// <summary>Whether a budget is one to which the job may bring the pad.</summary>
+    internal bool Allows(HeatBudget after) => after.Share.Central <= Limits.MostBudgetAfter.Value.DecimalFractions;
 
     /// <summary>Temperature that the coldest solder must reach for a flow temperature [°C].</summary>
     internal double NeededC(double flowC) => flowC + Limits.Superheat.Value.Kelvins;

@@ -7,4 +7,5 @@ namespace ReworkThermal.Core.Reports;
 /// <param name="Setting">Set temperature of the air.</param>
 /// <param name="Flow">Flow of free air.</param>
 /// <param name="Distance">Distance of nozzle and board.</param>
-public sealed record AirLine(string Nozzle, Temperature Setting, VolumeFlow Flow, Length Distance);
+/// <param name="Lead">How long it blows before the iron that it helps touches; zero when it does it alone.</param>
+public sealed record AirLine(string Nozzle, Temperature Setting, VolumeFlow Flow, Length Distance, Duration Lead);

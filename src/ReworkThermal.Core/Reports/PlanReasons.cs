@@ -62,7 +62,7 @@ public static class PlanReasons
     {
         yield return new WhyLine(
             step,
-            Text($"{touch.Setting.ToolName} at {touch.Setting.Set.DegreesCelsius:0} °C, board at {touch.Board.DegreesCelsius:0} °C"),
+            Text($"{touch.Setting.OnTheJoint}, board at {touch.Board.DegreesCelsius:0} °C"),
             "best of all settings of the tools on the bench in steps of 20 K, then of 10 K around the best",
             "tool profiles; the limits below");
         yield return new WhyLine(
@@ -78,7 +78,7 @@ public static class PlanReasons
         yield return new WhyLine(
             step,
             Text($"stop at {touch.Stop.Seconds:0.0} s"),
-            "the first of: longest touch, pad at its temperature limit, half of the job's laminate share used, a part near the joint 2 s before its limit",
+            Text($"the first of: longest touch, pad at its temperature limit, half of the job's laminate share used, a part near the joint {request.Limits.PartLag.Value.Seconds:0.#} s before its limit"),
             $"the limits below; joint profile {request.JointName}");
         yield return new WhyLine(
             step,
@@ -135,12 +135,16 @@ public static class PlanReasons
         PlanLimits limits = request.Limits;
         yield return Line("most_dwell", Text($"{limits.MostDwell.Value.Seconds:0.#} s"), limits.MostDwell);
         yield return Line("most_air_time", Text($"{limits.MostAirTime.Value.Seconds:0.#} s"), limits.MostAirTime);
+        yield return Line("air_lead", Text($"{limits.AirLead.Value.Seconds:0.#} s"), limits.AirLead);
         yield return Line("most_iron_setting", Text($"{limits.MostIronSetting.Value.DegreesCelsius:0} °C"), limits.MostIronSetting);
         yield return Line("most_pad_temperature", Text($"{limits.MostPadTemperature.Value.DegreesCelsius:0} °C"), limits.MostPadTemperature);
         yield return Line("most_budget_share", Text($"{limits.MostBudgetShare.Value.Percent:0} %"), limits.MostBudgetShare);
+        yield return Line("most_budget_after", Text($"{limits.MostBudgetAfter.Value.Percent:0} %"), limits.MostBudgetAfter);
         yield return Line("most_preheat", Text($"{limits.MostPreheat.Value.DegreesCelsius:0} °C"), limits.MostPreheat);
         yield return Line("most_added_share", Text($"{limits.MostAddedShare.Value.Percent:0} %"), limits.MostAddedShare);
         yield return Line("most_passes", Text($"{limits.MostPasses.Value}"), limits.MostPasses);
+        yield return Line("part_room", Text($"{limits.PartRoom.Value.Kelvins:0.#} K"), limits.PartRoom);
+        yield return Line("part_lag", Text($"{limits.PartLag.Value.Seconds:0.#} s"), limits.PartLag);
     }
 
     private static WhyLine Line<T>(string name, string value, Limit<T> limit)

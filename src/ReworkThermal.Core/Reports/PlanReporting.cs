@@ -72,7 +72,7 @@ public static class PlanReporting
     private static TouchLine Touch(TouchPlan touch) => new(
         touch.Setting.Iron?.Name,
         touch.Setting.Iron is null ? null : touch.Setting.Set,
-        touch.Setting.Air is { } air ? new AirLine(air.Nozzle.Name, touch.Setting.Set, air.Flow, air.Distance) : null,
+        AirOf(touch.Setting),
         touch.Setting.Preheat?.Preheater.Name,
         touch.Board,
         touch.TimeToFlow,
@@ -80,6 +80,13 @@ public static class PlanReporting
         touch.Stop,
         StopOf(touch),
         touch.PadPeak);
+
+    private static AirLine? AirOf(ToolSetting setting) => setting switch
+    {
+        { Air: { } air } => new AirLine(air.Nozzle.Name, setting.Set, air.Flow, air.Distance, Duration.Zero),
+        { Assist: { } help } => new AirLine(help.Air.Nozzle.Name, help.Set, help.Air.Flow, help.Air.Distance, help.Lead),
+        _ => null,
+    };
 
     /// <summary>Name of a kind of plan.</summary>
     internal static string KindOf(PlanKind kind) => kind switch

@@ -18,6 +18,9 @@ internal static class LimitRanges
     internal static readonly Temperature MostPad = Temperature.FromDegreesCelsius(360);
     internal static readonly Ratio LeastBudget = Ratio.FromPercent(0.01);
     internal static readonly Ratio MostBudget = Ratio.FromPercent(100);
+    internal static readonly Ratio MostBudgetAfter = Ratio.FromPercent(500);
+    internal static readonly TemperatureDelta MostPartRoom = TemperatureDelta.FromKelvins(100);
+    internal static readonly Duration MostPartLag = Duration.FromSeconds(20);
     internal static readonly Temperature LeastPreheat = Temperature.FromDegreesCelsius(20);
     internal static readonly Temperature MostPreheat = Temperature.FromDegreesCelsius(180);
     internal static readonly Ratio MostAddedShare = Ratio.FromPercent(90);

@@ -164,14 +164,18 @@ public static class PlanRequestFile
         {
             MostDwell = fields.Read("most_dwell", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostDwell, usual.MostDwell),
             MostAirTime = fields.Read("most_air_time", UnitTable.Durations, LimitRanges.LeastDwell, LimitRanges.MostAirTime, usual.MostAirTime),
+            AirLead = fields.Read("air_lead", UnitTable.Durations, Duration.Zero, LimitRanges.MostAirTime, usual.AirLead),
             MostIronSetting = fields.Read("most_iron_setting", UnitTable.Temperatures, LimitRanges.LeastIron, LimitRanges.MostIron, usual.MostIronSetting),
             WorkingTime = fields.Read("working_time", UnitTable.Durations, Duration.Zero, LimitRanges.MostWorkingTime, usual.WorkingTime),
             Superheat = fields.Read("superheat", UnitTable.TemperatureDeltas, LimitRanges.LeastSuperheat, LimitRanges.MostSuperheat, usual.Superheat),
             MostPadTemperature = fields.Read("most_pad_temperature", UnitTable.Temperatures, LimitRanges.LeastPad, LimitRanges.MostPad, usual.MostPadTemperature),
             MostBudgetShare = fields.Read("most_budget_share", UnitTable.Ratios, LimitRanges.LeastBudget, LimitRanges.MostBudget, usual.MostBudgetShare),
+            MostBudgetAfter = fields.Read("most_budget_after", UnitTable.Ratios, LimitRanges.LeastBudget, LimitRanges.MostBudgetAfter, usual.MostBudgetAfter),
             MostPreheat = fields.Read("most_preheat", UnitTable.Temperatures, LimitRanges.LeastPreheat, LimitRanges.MostPreheat, usual.MostPreheat),
             MostAddedShare = fields.Read("most_added_share", UnitTable.Ratios, Ratio.Zero, LimitRanges.MostAddedShare, usual.MostAddedShare),
             MostPasses = fields.Read("most_passes", 1, LimitRanges.MostPasses, usual.MostPasses),
+            PartRoom = fields.Read("part_room", UnitTable.TemperatureDeltas, TemperatureDelta.Zero, LimitRanges.MostPartRoom, usual.PartRoom),
+            PartLag = fields.Read("part_lag", UnitTable.Durations, Duration.Zero, LimitRanges.MostPartLag, usual.PartLag),
             LeadFreeOnly = table is not null && table.Has("lead_free_only") && table.Truth("lead_free_only"),
         };
         assumed.AddRange(fields.Said());

@@ -60,7 +60,7 @@ internal sealed class HeatFlowLongSteps : IStageObserver
             Touches = [],
             End = Duration.FromSeconds(_span),
         };
-        _bench = new JointBench(problem, _tip is null ? [] : [_tip], 1);
+        _bench = new JointBench(problem, _tip is null ? [] : [_tip], [.. problem.Touches.Select(t => t.Jet).OfType<JetSource>()], 1);
         _engine = new TransientEngine(_bench.System, new SolverSettings { StepTolerance = TemperatureDelta.FromKelvins(ToleranceK) }.ControlFor(_span), this);
         _startK = problem.Start.Kelvins;
         LeastK = Math.Min(room.Room.Kelvins, problem.Start.Kelvins);

@@ -31,7 +31,7 @@ internal sealed class WarmJoint
             ? posed.Problem with { Start = Base(posed.Problem, first) + TemperatureDelta.FromKelvins(leftK), Preheat = posed.Problem.Preheat is { } below ? below with { Settled = false } : null }
             : posed.Problem;
         _posed = posed with { Problem = problem };
-        Run = LiveRun.Start(problem, posed.Tip is null ? [] : [posed.Tip]);
+        Run = LiveRun.Start(problem, posed.Tip is null ? [] : [posed.Tip], posed.Jet is null ? [] : [posed.Jet]);
     }
 
     /// <summary>The run.</summary>

@@ -65,15 +65,16 @@ internal sealed class BenchVariation
                 }
                 : null,
             Preheat = setting.Preheat is { } heat ? Applied(heat) : null,
-            Air = setting.Air is { } air
-                ? air with
-                {
-                    Nozzle = air.Nozzle with { ExcessKept = Scaled(air.Nozzle.ExcessKept, InputKind.AirKept, (k, f) => Math.Min(1, k * f)) },
-                    FilmFactor = air.FilmFactor * Factor(InputKind.AirFilm),
-                }
-                : null,
+            Air = setting.Air is { } air ? Applied(air) : null,
+            Assist = setting.Assist is { } help ? help with { Air = Applied(help.Air) } : null,
         };
     }
+
+    private HotAir Applied(HotAir air) => air with
+    {
+        Nozzle = air.Nozzle with { ExcessKept = Scaled(air.Nozzle.ExcessKept, InputKind.AirKept, (k, f) => Math.Min(1, k * f)) },
+        FilmFactor = air.FilmFactor * Factor(InputKind.AirFilm),
+    };
 
     /// <summary>Heat from below as it comes out: the heater is set as planned and the board is elsewhere, so its limit does not stop it.</summary>
     internal BoardHeat Applied(BoardHeat heat)

@@ -67,7 +67,7 @@ public static class UncertainInputs
             inputs.Add(Logarithmic(InputKind.ConnectorContact, "conductance from leg to connector body", "W/K", body.LegConductanceWattsPerKelvin, g => g, "cut the leg free of the body"));
         }
 
-        if (setting.Air is { } air)
+        if ((setting.Air ?? setting.Assist?.Air) is { } air)
         {
             inputs.Add(Logarithmic(InputKind.AirKept, "heat that the air keeps on its way", string.Empty, air.Nozzle.ExcessKept, k => k, "hold a thermocouple in the jet at the board"));
             inputs.Add(Logarithmic(InputKind.AirFilm, "heat transfer of the jet", string.Empty, scatter.AirFilm, f => f, Fit));

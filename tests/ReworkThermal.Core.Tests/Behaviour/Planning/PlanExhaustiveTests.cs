@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
 using Xunit.Abstractions;
@@ -21,7 +22,15 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
         },
     };
 
-    private static readonly Lazy<IReadOnlyList<Plan>> _grid = new(Enumerated);
+    // Nothing beside the joint and no preheater, lead-free for the refit: an iron alone does not do, an iron after hot air does.
+    private static readonly PlanRequest _assisted = _request with
+    {
+        Site = new JointSite(PlanDemo.Request.Site.Board, PlanDemo.Request.Site.Joint, PlanDemo.Request.Site.Connector, []),
+        Refill = PlanDemo.Request.BaseSolder,
+        Bench = _request.Bench with { Preheaters = [], Dilutions = [Shelf.Dilution("In52Sn48"), Shelf.Dilution("Bi58Sn42")] },
+    };
+
+    private static readonly Lazy<IReadOnlyList<Plan>> _grid = new(() => Enumerated(_request));
 
     [Fact]
     public void The_smallest_budget_is_not_worse_than_on_the_grid()
@@ -49,15 +58,30 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
         Assert.True(found <= best + Allowed);
     }
 
-    private static List<Plan> Enumerated()
+    [Fact]
+    public void With_iron_and_air_together_neither_is_worse_than_on_the_grid()
     {
-        Workload work = Workload.Of(_request, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
-        MixOptions mixes = MixOptions.Make(Shelf.Engine, _request, work.Solder, CancellationToken.None, out _)!;
-        MeltingBehaviour refill = Assert.IsType<MeltingOutcome.Found>(Shelf.Engine.MeltingOf(_request.Refill.Fractions)).Behaviour;
+        List<Plan> grid = Enumerated(_assisted);
+        IReadOnlyList<Plan> plans = Assert.IsType<PlanOutcome.Planned>(PlanDemo.Search(_assisted)).Plans;
+        double budget = plans.Single(p => p.Kind == PlanKind.SmallestBudget).BudgetUsed.Central;
+        double laminate = plans.Min(p => p.LaminateShare.Central);
+        output.WriteLine(FormattableString.Invariant($"{grid.Count} plans on the grid, best budget {grid.Min(p => p.BudgetUsed.Central):P2}, found {budget:P2}; best laminate {grid.Min(p => p.LaminateShare.Central):P2}, found {laminate:P2}"));
+        Assert.Contains(grid, p => p.First.Setting.Assist is not null);
+        Assert.True(grid.Count >= 25);
+        Assert.True(budget <= grid.Min(p => p.BudgetUsed.Central) + Allowed);
+        Assert.True(laminate <= grid.Min(p => p.LaminateShare.Central) + Allowed);
+    }
+
+    private static List<Plan> Enumerated(PlanRequest request)
+    {
+        Workload work = Workload.Of(request, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
+        MixOptions mixes = MixOptions.Make(Shelf.Engine, request, work.Solder, CancellationToken.None, out _)!;
+        MeltingBehaviour refill = Assert.IsType<MeltingOutcome.Found>(Shelf.Engine.MeltingOf(request.Refill.Fractions)).Behaviour;
         SolderHeat heat = new(Shelf.Alloys.Properties);
         TouchSimulator simulator = new(work);
         StationBuilder builder = new(work, simulator, heat);
         IReadOnlyList<Station> stations = builder.Build(closely: false, mixes.AsIs.Melting, refill, null, CancellationToken.None);
+        stations = [.. stations, .. builder.BuildAssisted(stations, mixes.AsIs.Melting, refill, mixes.Diluted.Min(m => m.FlowC), null, CancellationToken.None).Stations];
         PassCounts counts = PassCounts.Make(Shelf.Engine, work, mixes, CancellationToken.None);
         Confirmation confirmation = new(work, Shelf.Engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = [];
