@@ -7,7 +7,6 @@ using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Data.Pinouts;
-using ReworkThermal.Data.Requests;
 
 namespace ReworkThermal.App.Commands;
 
@@ -140,24 +139,40 @@ internal static class JobEntryCommands
     {
         Argument<string> request = new("request") { Description = HelpText.Request };
         Option<double?> number = Numbers.Option("--number", HelpText.PlanNumber, 1, 99, string.Empty);
-        Command command = new("accept", HelpText.JobAccept) { request, number };
+        Option<string?> pad = new("--pad") { Description = HelpText.AcceptPad, HelpName = "pad" };
+        Option<string?> folder = CalibrateCommand.FolderOption();
+        Command command = new("accept", HelpText.JobAccept) { request, number, pad, folder };
         command.SetAction(parse => options.OnJob(parse, shell, (access, picked) =>
         {
-            Workshop workshop = Workshop.Load(shell.Data);
-            MeltingShelf shelf = new(shell.Data);
-            PlanRequest wanted = PlanRequestFile.Read(parse.GetRequiredValue(request), workshop);
-            PlanOutcome outcome = new PlanSearch(shelf.Engine, shelf.Alloys.Properties, workshop.Limits).Search(wanted, null, shell.Cancellation);
-            int at = (int)(parse.GetValue(number) ?? 1);
-            return outcome switch
+            PosedPlan posed = PosedPlan.Read(shell, parse.GetRequiredValue(request), CalibrateCommand.FolderOf(parse.GetValue(folder)));
+            if (posed is PosedPlan.Ready whole && parse.GetValue(pad) is { } one)
             {
-                PlanOutcome.Planned planned when at <= planned.Plans.Count => access.Record(picked, new JobEvent.PlanAccepted(Accepted(planned.Plans[at - 1]))),
-                PlanOutcome.Planned planned => new Reply.Misused(JobWords.PlanNumber(planned.Plans.Count)),
-                PlanOutcome.NoPlan none => new Reply.AnsweredNo(new FailureView(wanted.Title, PlanWords.NoPlan(none.Reason))),
-                PlanOutcome.Failed failed => new Reply.AnsweredNo(new FailureView(wanted.Title, PlanWords.NoPlan(failed.Reason))),
-                _ => throw new InvalidOperationException("unknown kind of plan outcome"),
+                string job = picked.State.Brief.Label;
+                posed = PosedPlan.WithPad(whole, job, one, wanted => JobPads.Judge(shell, picked, job, wanted));
+            }
+
+            return posed switch
+            {
+                PosedPlan.Ready ready => AcceptOne(shell, access, picked, ready, (int)(parse.GetValue(number) ?? 1)),
+                PosedPlan.Refused refused => refused.Reply,
+                _ => throw new InvalidOperationException("unknown kind of posed plan"),
             };
         }));
         return command;
+    }
+
+    private static Reply AcceptOne(Shell shell, JobAccess access, JobPick.Picked picked, PosedPlan.Ready ready, int number)
+    {
+        MeltingShelf shelf = new(shell.Data);
+        PlanOutcome outcome = new PlanSearch(shelf.Engine, shelf.Alloys.Properties, ready.Workshop.Limits).Search(ready.Request, null, shell.Cancellation);
+        return outcome switch
+        {
+            PlanOutcome.Planned planned when number <= planned.Plans.Count => access.Record(picked, new JobEvent.PlanAccepted(Accepted(planned.Plans[number - 1]))),
+            PlanOutcome.Planned planned => new Reply.Misused(JobWords.PlanNumber(planned.Plans.Count)),
+            PlanOutcome.NoPlan none => new Reply.AnsweredNo(new FailureView(ready.Request.Title, PlanWords.NoPlan(none.Reason))),
+            PlanOutcome.Failed failed => new Reply.AnsweredNo(new FailureView(ready.Request.Title, PlanWords.NoPlan(failed.Reason))),
+            _ => throw new InvalidOperationException("unknown kind of plan outcome"),
+        };
     }
 
     private static AcceptedPlan Accepted(Plan plan) => new(
@@ -165,14 +180,14 @@ internal static class JobEntryCommands
         plan.Alloy is null ? null : plan.Added,
         plan.First.Setting.Iron is null ? null : plan.First.Setting.Set,
         plan.First.Setting.Preheat?.Board,
-        plan.First.Setting.Air is null ? null : plan.First.Setting.Set,
-        plan.First.Setting.Air?.Flow,
+        plan.First.Setting.Assist?.Set ?? (plan.First.Setting.Air is null ? null : plan.First.Setting.Set),
+        (plan.First.Setting.Assist?.Air ?? plan.First.Setting.Air)?.Flow,
         plan.First.Dwell,
         plan.First.Stop,
         plan.Passes,
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{(plan.Alloy is null ? "nothing added" : $"{plan.Added.Milligrams:0.#} mg {plan.Alloy.Name}")}, {plan.First.Setting.ToolName} {plan.First.Setting.Set.DegreesCelsius:0} °C, {(plan.First.Setting.Preheat is { } heat ? $"board {heat.Board.DegreesCelsius:0} °C" : "no preheat")}, hold {plan.First.Dwell.Seconds:0.#} s, stop at {plan.First.Stop.Seconds:0.#} s, {plan.Passes} passes"));
+            $"{(plan.Alloy is null ? "nothing added" : $"{plan.Added.Milligrams:0.#} mg {plan.Alloy.Name}")}, {plan.First.Setting.OnTheJoint}, {(plan.First.Setting.Preheat is { } heat ? $"board {heat.Board.DegreesCelsius:0} °C" : "no preheat")}, hold {plan.First.Dwell.Seconds:0.#} s, stop at {plan.First.Stop.Seconds:0.#} s, {plan.Passes} passes"));
 
     private static EventWish OnePad(ParseResult parse, Option<string?> option, Func<PadId, JobEvent> make) =>
         PadNames.Read(parse.GetValue(option), out IReadOnlyList<PadId> named) is { } fault ? new EventWish.Refused(fault)

@@ -35,11 +35,22 @@ internal abstract record JobPads
             pick = access.Pick(job);
         }
 
-        if (pick is not JobPick.Picked picked)
+        return pick switch
         {
-            return new Refused(((JobPick.Refused)pick).Reason);
-        }
+            JobPick.Picked picked => Judge(shell, picked, job, request),
+            JobPick.Refused refused => new Refused(refused.Reason),
+            _ => throw new InvalidOperationException("unknown kind of pick"),
+        };
+    }
 
+    /// <summary>Replays the pads of a job.</summary>
+    /// <param name="shell">Clock, data folders.</param>
+    /// <param name="picked">The job.</param>
+    /// <param name="job">What it was named by.</param>
+    /// <param name="request">The request that the pads are wanted for.</param>
+    /// <returns>The pads, or why there are none.</returns>
+    internal static JobPads Judge(Shell shell, JobPick.Picked picked, string job, PlanRequest request)
+    {
         JobBrief brief = picked.State.Brief;
         if (brief.Joint is { } joint && joint != request.JointName)
         {

@@ -1,8 +1,6 @@
 using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Boards;
-using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Core.Reports;
@@ -60,19 +58,22 @@ internal static class PlanCommand
             return new Reply.Misused(PlanWords.JobAndPad);
         }
 
-        Workshop workshop = Workshop.Load(shell.Data);
-        PlanRequest request = PlanRequestFile.Read(wish.Path, workshop);
-        if (request.Site.Joint is not ThroughJoint)
+        PosedPlan posed = PosedPlan.Read(shell, wish.Path, calibrations);
+        if (posed is PosedPlan.Ready whole && wish is { Job: { } job, Pad: { } pad })
         {
-            return new Reply.Unusable(Refusals.InFile(wish.Path, Refusals.PlanNeedsThrough(request.JointName)));
+            posed = PosedPlan.WithPad(whole, job, pad, request => JobPads.Read(shell, wish.Store, job, request));
         }
 
-        request = request with { Calibration = calibrations.Find(request.BoardName)?.Learned };
-        if (wish is { Job: { } job, Pad: { } pad } && WithPad(shell, wish.Store, job, pad, ref request) is { } fault)
+        return posed switch
         {
-            return new Reply.Misused(fault);
-        }
+            PosedPlan.Ready ready => Answer(shell, wish, ready.Workshop, ready.Request),
+            PosedPlan.Refused refused => refused.Reply,
+            _ => throw new InvalidOperationException("unknown kind of posed plan"),
+        };
+    }
 
+    private static Reply Answer(Shell shell, PlanWish wish, Workshop workshop, PlanRequest request)
+    {
         MeltingShelf shelf = new(shell.Data);
         PlanOutcome outcome = Outcome(shell, workshop, shelf, request, wish.Samples);
         PlanReport report = PlanReporting.Of(request, outcome, SourcesFor(shell, shelf, request, outcome));
@@ -90,36 +91,6 @@ internal static class PlanCommand
                 { Compare: [int first, int second] } => new PlanCompareView(report, first, second),
                 _ => new PlanView(report),
             });
-    }
-
-    /// <summary>Gives a request the pad of a job.</summary>
-    /// <returns>Null when all is well, or the complaint.</returns>
-    private static string? WithPad(Shell shell, string? store, string job, string pad, ref PlanRequest request)
-    {
-        if (PadId.Fault(pad) is { } bad)
-        {
-            return JobWords.BadPadName(pad, bad);
-        }
-
-        JobPads pads = JobPads.Read(shell, store, job, request);
-        if (pads is not JobPads.Judged judged)
-        {
-            return ((JobPads.Refused)pads).Reason;
-        }
-
-        PadId id = new(pad);
-        if (judged.Accounts.FirstOrDefault(a => a.Ledger.Pad == id) is not { } account)
-        {
-            return BudgetWords.NoSuchPad(id, judged.State.Pads.Keys);
-        }
-
-        if (account.Ledger.Joint is { } own && own != request.JointName)
-        {
-            return PlanWords.OtherJoint(job, own, request.JointName);
-        }
-
-        request = request with { Pad = account, Assumed = [.. request.Assumed, .. judged.Notes, .. account.Notes] };
-        return null;
     }
 
     private static PlanOutcome Outcome(Shell shell, Workshop workshop, MeltingShelf shelf, PlanRequest request, int samples)

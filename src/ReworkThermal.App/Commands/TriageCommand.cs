@@ -1,14 +1,12 @@
 using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Triage;
 using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Calibrations;
-using ReworkThermal.Data.Requests;
 
 namespace ReworkThermal.App.Commands;
 
@@ -51,14 +49,12 @@ internal static class TriageCommand
             return new Reply.Misused(wish.Pads is null == wish.Job is null ? TriageWords.JobOrPads : TriageWords.TooManyDamaged);
         }
 
-        Workshop workshop = Workshop.Load(shell.Data);
-        PlanRequest request = PlanRequestFile.Read(wish.Path, workshop);
-        if (request.Site.Joint is not ThroughJoint)
+        PosedPlan posed = PosedPlan.Read(shell, wish.Path, calibrations);
+        if (posed is not PosedPlan.Ready { Workshop: { } workshop, Request: { } request })
         {
-            return new Reply.Unusable(Refusals.InFile(wish.Path, Refusals.PlanNeedsThrough(request.JointName)));
+            return ((PosedPlan.Refused)posed).Reply;
         }
 
-        request = request with { Calibration = calibrations.Find(request.BoardName)?.Learned };
         (IReadOnlyList<PadSituation> pads, string? fault) = wish.Job is { } job ? Registered(shell, request, job, wish.Store) : (Counted(request, wish), null);
         if (fault is not null)
         {

@@ -29,6 +29,7 @@ internal static partial class HelpText
 
     internal const string JobNote = "Write a note.";
 
+    internal const string AcceptPad = "Pad that the plan is for, as with plan --pad: it starts from what the pad has had.";
     internal const string JobAccept = "Accept a plan: search the request again and work by one of its plans.";
 
     internal const string Label = "What you call the job, 1 to 200 characters.";

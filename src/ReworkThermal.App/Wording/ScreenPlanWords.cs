@@ -56,6 +56,10 @@ internal static class ScreenPlanWords
 
     internal static string AllAlloys(int count) => string.Create(CultureInfo.InvariantCulture, $"all {count} dilution alloys of the alloys folder are at hand");
 
+    internal static string PadOfOtherJoint(string pad, string joint) => $"pad {pad} belongs to {joint}: plan for that joint, or for none of the pads";
+
+    internal static string PadOnOtherBoard(string pad, string board) => $"pad {pad} is on {board}: plan for that board, or for none of the pads";
+
     internal static string Field(PlanField field) => field switch
     {
         PlanField.Board => "board",
@@ -64,6 +68,7 @@ internal static class ScreenPlanWords
         PlanField.BaseSolder => "base solder",
         PlanField.Refill => "refit with",
         PlanField.EarlierHeat => "heat before arrival",
+        PlanField.Pad => "for pad",
         PlanField.Irons => "irons at hand",
         PlanField.Contact => "tip meets joint",
         PlanField.Nozzles => "hot air at hand",
@@ -110,7 +115,8 @@ internal static class ScreenPlanWords
 
         if (touch.Air is { } air)
         {
-            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{air.Nozzle} {air.Setting.DegreesCelsius:0} °C at {air.Flow.LitersPerMinute:0.#} L/min"));
+            string ahead = touch.Iron is null ? string.Empty : string.Create(CultureInfo.InvariantCulture, $" from {air.Lead.Seconds:0.#} s before");
+            tools.Add(string.Create(CultureInfo.InvariantCulture, $"{air.Nozzle} {air.Setting.DegreesCelsius:0} °C at {air.Flow.LitersPerMinute:0.#} L/min{ahead}"));
         }
 
         if (touch.Preheater is { } preheater)

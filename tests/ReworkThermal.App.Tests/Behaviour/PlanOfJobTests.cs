@@ -84,6 +84,49 @@ public sealed class PlanOfJobTests
         Assert.Contains("no such job", result.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_pad_that_the_job_has_spent_gets_no_plan_unless_more_is_allowed()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        for (int i = 0; i < 5; i++)
+        {
+            bench.Touch("3", 290, 8, FormattableString.Invariant($"2026-03-01T09:{10 + i}:00Z"));
+        }
+
+        BenchResult refused = bench.Run("plan", Demo, "--samples", "0", "--job", "bench job", "--pad", "3");
+        Assert.Equal(1, refused.Code);
+        Assert.Contains("bring the pad's heat budget from", refused.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        string allowing = bench.Folder.Write("allowing.toml", File.ReadAllText(Demo) + "most_budget_after = \"300 %\"\n");
+        JsonElement plan = First(bench.Json("plan", allowing, "--samples", "0", "--job", "bench job", "--pad", "3"));
+        Assert.InRange(Share(plan, "budget_share_after"), 1, 3);
+    }
+
+    [Fact]
+    public void The_plan_that_is_accepted_is_the_one_that_was_shown_for_the_pad_and_the_taught_bench()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        string taught = Path.Combine(bench.Folder.Path, "taught");
+        Assert.Equal(0, Bench.Run("calibrate", "add", Demo, "--iron", "heavy", "--set", "350", "--preheater", "hot-plate", "--board", "150", "--flowed", "4.2", "--calibrations", taught).Code);
+        bench.Touch("3", 290, 8);
+        JsonElement shown = bench.Json("plan", Demo, "--samples", "0", "--job", "bench job", "--pad", "3", "--calibrations", taught).GetProperty("plans")[1];
+        bench.Must("job", "accept", Demo, "--number", "2", "--pad", "3", "--calibrations", taught);
+        string kept = bench.Json("job", "show").GetProperty("plan").GetString()!;
+        Assert.Contains(FormattableString.Invariant($"hold {shown.GetProperty("dwell_s").GetDouble():0.#} s"), kept, StringComparison.Ordinal);
+        Assert.Contains(shown.GetProperty("alloy").GetString()!, kept, StringComparison.Ordinal);
+        JsonElement untaught = bench.Json("plan", Demo, "--samples", "0", "--job", "bench job", "--pad", "3", "--calibrations", Path.Combine(bench.Folder.Path, "none")).GetProperty("plans")[1];
+        Assert.NotEqual(shown.GetProperty("dwell_s").GetDouble(), untaught.GetProperty("dwell_s").GetDouble());
+    }
+
+    [Fact]
+    public void A_surface_joint_is_refused_when_a_plan_for_it_is_accepted()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        string surface = bench.Folder.Write("surface.toml", File.ReadAllText(Demo).Replace("\"jack-anchor-six-layer\"", "\"terminal-pad-six-layer\"", StringComparison.Ordinal));
+        BenchResult refused = bench.Run("job", "accept", surface);
+        Assert.NotEqual(0, refused.Code);
+        Assert.Contains("through-hole", refused.Error, StringComparison.Ordinal);
+    }
+
     private static JsonElement First(JsonElement json) => json.GetProperty("plans")[0];
 
     private static double Share(JsonElement plan, string field) => plan.GetProperty(field).GetProperty("central").GetDouble();

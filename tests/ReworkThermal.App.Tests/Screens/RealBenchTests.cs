@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;
 using Terminal.Gui.Input;
@@ -28,6 +29,26 @@ public sealed class RealBenchTests
             Assert.Equal(share.GetProperty("central").GetDouble(), known.Central, 6);
             Assert.Equal(share.GetProperty("high").GetDouble(), known.High, 6);
         }
+    }
+
+    [Fact]
+    public void A_plan_on_the_screen_is_for_the_chosen_pad_and_refuses_one_that_is_spent()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        for (int i = 0; i < 5; i++)
+        {
+            bench.Touch("2", 290, 8, FormattableString.Invariant($"2026-03-01T09:{10 + i}:00Z"));
+        }
+
+        using SqliteJobStore store = SqliteJobStore.Open(bench.Store);
+        using ScreenHarness screen = new(120, 40, store, real: true);
+        screen.Keys(Key.Enter).Until(() => screen.State.Job is { } job && screen.State.Budgets.Count == job.Pads.Count).Keys(Key.Enter).Settle().Keys(Key.D3);
+        Assert.Contains("for pad", screen.Screen, StringComparison.Ordinal);
+        Assert.Equal("2", screen.State.Plan.Form[PlanField.Pad]);
+        screen.Keys(Key.R).Until(() => screen.State.Plan.Report is not null);
+        Assert.Contains("bring the pad's heat budget from", screen.State.Plan.Report!.NoPlanReason, StringComparison.Ordinal);
+        screen.Keys(Key.V).Keys([.. Enumerable.Repeat(Key.CursorDown, (int)PlanField.Pad)]).Keys(Key.CursorRight);
+        Assert.Equal("3", screen.State.Plan.Form[PlanField.Pad]);
     }
 
     [Fact]

@@ -74,7 +74,7 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
         ["invented remark"]));
     }
 
-    public PlanAnswer Plan(PlanForm form, Action<PlanProgress> progress, Action<PlanAnswer.Answered> ranked, CancellationToken cancellation)
+    public PlanAnswer Plan(PlanForm form, JobState? job, Action<PlanProgress> progress, Action<PlanAnswer.Answered> ranked, CancellationToken cancellation)
     {
         Calls.Add(("plan", Environment.CurrentManagedThreadId));
         PlansAsked++;

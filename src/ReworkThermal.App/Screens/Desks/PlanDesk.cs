@@ -1,5 +1,7 @@
 using ReworkThermal.App.Commands;
+using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Core.Reports;
@@ -15,12 +17,22 @@ internal sealed class PlanDesk(JobWorkshop workshop, CalibrationFolder calibrati
 {
     private readonly PlanRequests _requests = new(workshop);
 
-    public PlanAnswer Plan(PlanForm form, Action<PlanProgress> progress, Action<PlanAnswer.Answered> ranked, CancellationToken cancellation)
+    public PlanAnswer Plan(PlanForm form, JobState? job, Action<PlanProgress> progress, Action<PlanAnswer.Answered> ranked, CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(ranked);
         if (_requests.Of(form, out PlanAnswer.Refused? refused) is not { } request)
         {
             return refused!;
+        }
+
+        if (form[PlanField.Pad] != ScreenPlanWords.NoneAtHand && job is not null)
+        {
+            if (PadOf(job, new PadId(form[PlanField.Pad]), request, out string reason) is not { } account)
+            {
+                return new PlanAnswer.Refused(PlanField.Pad, reason);
+            }
+
+            request = request with { Pad = account, Assumed = [.. request.Assumed, .. account.Notes] };
         }
 
         try
@@ -42,6 +54,21 @@ internal sealed class PlanDesk(JobWorkshop workshop, CalibrationFolder calibrati
         }
 
         return Answer(request, outcome);
+    }
+
+    private PadAccount? PadOf(JobState job, PadId pad, PlanRequest request, out string reason)
+    {
+        if (workshop.SiteOf(job.Brief) is not JobSite.Known known)
+        {
+            reason = ScreenBudgetWords.NoSite;
+            return null;
+        }
+
+        string joint = job.Pads[pad].Joint ?? job.Brief.Joint!;
+        reason = joint != request.JointName ? ScreenPlanWords.PadOfOtherJoint(pad.Value, joint)
+            : job.Brief.Board is { } board && board != request.BoardName ? ScreenPlanWords.PadOnOtherBoard(pad.Value, board)
+            : string.Empty;
+        return reason.Length > 0 ? null : workshop.Account(job, pad, known);
     }
 
     private PlanAnswer.Answered Answer(PlanRequest request, PlanOutcome outcome)

@@ -13,6 +13,7 @@ internal sealed record PlanForm(ImmutableDictionary<PlanField, string> Texts)
         [PlanField.BaseSolder] = "Sn96.5Ag3Cu0.5",
         [PlanField.Refill] = "Sn96.5Ag3Cu0.5",
         [PlanField.EarlierHeat] = "reworked",
+        [PlanField.Pad] = "none",
         [PlanField.Contact] = "flooded",
         [PlanField.Nozzles] = "none",
         [PlanField.AirLitres] = "20",

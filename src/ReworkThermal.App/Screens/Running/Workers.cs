@@ -163,6 +163,7 @@ internal sealed class Workers : IDisposable
         Guarded(() => answer = Bench() is { } bench
             ? bench.Plan.Plan(
                 errand.Form,
+                errand.Job,
                 progress => _post(new Message.PlanMoved(errand.Turn, progress)),
                 ranked => _post(new Message.PlanRanked(errand.Turn, ranked)),
                 own.Token)

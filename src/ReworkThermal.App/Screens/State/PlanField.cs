@@ -21,6 +21,9 @@ internal enum PlanField
     /// <summary>What is assumed about heat before arrival.</summary>
     EarlierHeat,
 
+    /// <summary>Pad of the job that the plan is for: it starts from what the pad has had; none when it is for any pad of its kind.</summary>
+    Pad,
+
     /// <summary>Irons at hand.</summary>
     Irons,
 

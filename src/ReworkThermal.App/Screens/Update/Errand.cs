@@ -41,7 +41,7 @@ internal abstract record Errand
     internal sealed record WriteRecord(JobState Job, bool Replace) : Errand;
 
     /// <summary>Make plans.</summary>
-    internal sealed record RunPlan(int Turn, PlanForm Form) : Errand;
+    internal sealed record RunPlan(int Turn, PlanForm Form, JobState? Job) : Errand;
 
     /// <summary>Break the plan run off.</summary>
     internal sealed record CancelPlan : Errand;

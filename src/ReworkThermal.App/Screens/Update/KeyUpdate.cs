@@ -55,7 +55,8 @@ internal static class KeyUpdate
     private static Step GoTo(BenchState state, Press press)
     {
         Place place = (Place)(press.Character.Value - '0');
-        Step step = new(state with { Place = place, Notice = Notice.None });
+        BenchState there = state with { Place = place, Notice = Notice.None };
+        Step step = new(place == Place.Plan ? PlanUpdate.Opened(there) : there);
         return place == Place.Mix && state.Mix.Answer is null && state.Mix.Turn == 0 ? MixUpdate.Ask(step.State, step.State.Mix.Question) : step;
     }
 

@@ -2,6 +2,7 @@ using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.Update;
 
@@ -12,13 +13,14 @@ internal static class PlanFormRules
     private static readonly string[] _yesNo = [ScreenWords.No, ScreenWords.Yes];
 
     /// <summary>Texts to choose from.</summary>
-    internal static IReadOnlyList<string> Options(PlanField field, ShelfNames? shelf) => field switch
+    internal static IReadOnlyList<string> Options(PlanField field, ShelfNames? shelf, JobState? job) => field switch
     {
         PlanField.Board => shelf?.Boards ?? [],
         PlanField.Joint => shelf?.Joints ?? [],
         PlanField.Side => _sides,
         PlanField.BaseSolder or PlanField.Refill => shelf?.Solders ?? [],
         PlanField.EarlierHeat => [.. (shelf?.EarlierHeats ?? []).Select(ScreenPlanWords.EarlierHeat)],
+        PlanField.Pad => [ScreenPlanWords.NoneAtHand, .. (job?.Pads.Keys ?? []).Select(p => p.Value)],
         PlanField.Irons => OneOrAll(shelf?.Irons ?? []),
         PlanField.Contact => shelf?.Contacts ?? [],
         PlanField.Nozzles => [ScreenPlanWords.NoneAtHand, .. OneOrAll(shelf?.Nozzles ?? [])],
@@ -30,7 +32,7 @@ internal static class PlanFormRules
     };
 
     /// <summary>What is wrong with a text, or null.</summary>
-    internal static string? Fault(PlanField field, string text, ShelfNames? shelf) => field switch
+    internal static string? Fault(PlanField field, string text, ShelfNames? shelf, JobState? job) => field switch
     {
         PlanField.AirLitres => Typed.Number(text, 1, 200, "L/min", out _),
         PlanField.AirMillimetres => Typed.Number(text, 2, 150, "mm", out _),
@@ -39,12 +41,12 @@ internal static class PlanFormRules
         PlanField.MostDwellSeconds => text.Length == 0 ? null : Typed.Number(text, 0.5, 60, "s", out _),
         PlanField.MostBudgetPercent => text.Length == 0 ? null : Typed.Number(text, 0.01, 100, "%", out _),
         _ when text.Length == 0 => ScreenPlanWords.FieldNeeded,
-        PlanField.BaseSolder or PlanField.Refill => Options(field, shelf).Contains(text) ? null
+        PlanField.BaseSolder or PlanField.Refill => Options(field, shelf, job).Contains(text) ? null
             : AlloyDesignation.Read(text) is DesignationReading.Refused refused ? refused.Reason : null,
         PlanField.Irons => NamesFault(text, shelf?.Irons),
         PlanField.Nozzles => text == ScreenPlanWords.NoneAtHand ? null : NamesFault(text, shelf?.Nozzles),
         PlanField.Preheaters => text == ScreenPlanWords.NoneAtHand ? null : NamesFault(text, shelf?.Preheaters),
-        _ => BriefText.Named(text, Options(field, shelf)),
+        _ => BriefText.Named(text, Options(field, shelf, job)),
     };
 
     /// <summary>The names in a list separated by commas.</summary>

@@ -33,6 +33,12 @@ internal static class PlanUpdate
             : Request(state, press);
     }
 
+    /// <summary>The plan is opened: it is for the pad that was chosen last.</summary>
+    internal static BenchState Opened(BenchState state) => state with
+    {
+        Plan = state.Plan with { Form = state.Plan.Form.With(PlanField.Pad, state is { Job: not null, Pad: { } pad } ? pad.Value : ScreenPlanWords.NoneAtHand) },
+    };
+
     internal static Step Moved(BenchState state, Message.PlanMoved moved) => new(
         moved.Turn != state.Plan.Turn ? state
         : state.Plan.Running is not null ? state with { Plan = state.Plan with { Running = moved.Progress } }
@@ -81,7 +87,7 @@ internal static class PlanUpdate
     internal static Step Typed(BenchState state, TextEntry entry, PlanField field)
     {
         string text = entry.Text.Trim();
-        if (PlanFormRules.Fault(field, text, state.Shelf) is { } fault)
+        if (PlanFormRules.Fault(field, text, state.Shelf, state.Job) is { } fault)
         {
             return EntryCommit.Wrong(state, entry, fault);
         }
@@ -106,7 +112,7 @@ internal static class PlanUpdate
     private static Step Run(BenchState state)
     {
         ImmutableDictionary<PlanField, string> complaints = _fields
-            .Select(f => (Field: f, Fault: PlanFormRules.Fault(f, state.Plan.Form[f], state.Shelf)))
+            .Select(f => (Field: f, Fault: PlanFormRules.Fault(f, state.Plan.Form[f], state.Shelf, state.Job)))
             .Where(f => f.Fault is not null)
             .ToImmutableDictionary(f => f.Field, f => f.Fault!);
         if (!complaints.IsEmpty)
@@ -122,14 +128,14 @@ internal static class PlanUpdate
         {
             Plan = state.Plan with { Complaints = complaints, Turn = turn, Running = new PlanProgress(0, ScreenPlanWords.Starting), Sampling = null, ShowsAnswer = false },
         });
-        return (state.Plan.Sampling is null ? step : step.Do(new Errand.CancelPlan())).Do(new Errand.RunPlan(turn, state.Plan.Form));
+        return (state.Plan.Sampling is null ? step : step.Do(new Errand.CancelPlan())).Do(new Errand.RunPlan(turn, state.Plan.Form, state.Job));
     }
 
     private static Step Request(BenchState state, Press press)
     {
         PlanState plan = state.Plan;
         PlanField field = _fields[plan.Row];
-        IReadOnlyList<string> options = PlanFormRules.Options(field, state.Shelf);
+        IReadOnlyList<string> options = PlanFormRules.Options(field, state.Shelf, state.Job);
         switch (press)
         {
             case { Kind: PressKind.Enter }:
