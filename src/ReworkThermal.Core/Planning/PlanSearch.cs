@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
@@ -17,6 +18,10 @@ namespace ReworkThermal.Core.Planning;
 public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, DamageLimits limits)
 {
     private const int LeastPlans = 4;
+
+    // Half a percent of an element, a twentieth of the joint: less does not move a plan by a step of its grid.
+    private const double NoticeableFraction = 0.005;
+    private const double NoticeableFill = 0.05;
 
     // One pass and the refit.
     private const int FewestMelts = 2;
@@ -144,6 +149,18 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
             $"pad {pad.Ledger.Pad}: logged touches {pad.Steps.Count}, not counted of these {pad.NotCounted}, and before them {pad.Prior.Name} ({pad.Prior.Description})")
         : $"earlier heat of the pad: {request.Prior.Name} ({request.Prior.Description})";
 
+    // What a job has put into a joint and taken out of it is known roughly only; a plan keeps to the request and says where they differ.
+    private static IEnumerable<string> OtherContents(Workload work, PadAccount pad)
+    {
+        double difference = Enum.GetValues<Element>().Max(e => Math.Abs(pad.Contents.Fractions[e] - work.Solder.Fractions[e]));
+        if (difference > NoticeableFraction || Math.Abs(pad.Fill - 1) > NoticeableFill)
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"the logged touches leave {pad.Contents.Amount.Milligrams:0.0} mg of {pad.Contents.Fractions} in the joint of pad {pad.Ledger.Pad}; the plan is for the request's solder, filled through");
+        }
+    }
+
     private static IReadOnlyList<string> Assumptions(Workload work) =>
     [
         .. work.Request.Assumed,
@@ -153,6 +170,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         $"the joint is filled through, with hollow fillets: {work.Solder.Amount.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {work.Request.BaseSolder.Name}",
         "the added alloy is fully mixed with the joint's solder; while it is still dissolving, the joint flows later than computed",
         EarlierHeat(work.Request),
+        .. work.Request.Pad is { } pad ? OtherContents(work, pad) : [],
         "every touch starts with a cooled board, or with the board settled over the preheater",
     ];
 }

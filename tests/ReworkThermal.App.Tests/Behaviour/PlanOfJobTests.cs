@@ -34,6 +34,15 @@ public sealed class PlanOfJobTests
         Assert.Contains("the job store", bench.Must("plan", Demo, "--samples", "0", "--job", "bench job", "--pad", "3", "--why", "1").Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_joint_that_the_job_has_mixed_or_emptied_is_said_to_differ_from_the_request()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        bench.Touch("3", 290, 8, "2026-03-01T09:00:00Z", "--added", "Bi58Sn42", "--added-mass", "5");
+        Assert.Matches(@"the logged touches\s+leave\s+14\.6\s+mg\s+of", bench.Must("plan", Demo, "--samples", "0", "--job", "bench job", "--pad", "3").Out);
+        Assert.DoesNotMatch(@"the logged touches\s+leave", bench.Must("plan", Demo, "--samples", "0", "--job", "bench job", "--pad", "4").Out);
+    }
+
     [Theory]
     [InlineData("--job", "bench job", "--pad", "99", "99")]
     [InlineData("--job", "no such job", "--pad", "3", "no such job")]
