@@ -53,6 +53,7 @@ internal static class ScreenHelpWords
         [
             ("left right", "choose; Enter to type; what is wrong stands beside the line"),
             ("R, Esc", "run; break off. Plans show at once, their spread when 200 benches are sampled"),
+            ("for pad", "the plan starts from what this pad has had, and keeps within what it has left"),
             ("K", "keep the chosen plan in the job: the clock takes its settings"),
             ("V", "from answer to request and back"),
             ("dwell, stop", "how long a touch should last; when it must end whatever happens"),

@@ -20,9 +20,9 @@ internal static class ScreenWords
     internal const string JobGone = "This job is not in the store any more.";
     internal const string TextNeeded = "write something, or Esc to give up";
     internal const string ReasonNeeded = "the record needs a reason; write one, or Esc to give up";
-    internal const string EntryKeys = "Enter keeps   Esc gives up";
+    internal const string EntryKeys = "Enter keeps   Ctrl+U empties   Esc gives up";
     internal const string EntryKeysShort = "Enter, Esc";
-    internal const string EntryKeysWithOptions = "up/down chooses   Enter keeps   Esc gives up";
+    internal const string EntryKeysWithOptions = "up/down chooses   Enter keeps   Ctrl+U empties   Esc gives up";
     internal const string GeneralKeys = "1-5 places   ? help   ! cautions   Q leave";
     internal const string LeaveQuestion = "Leave the program? Everything is saved.";
     internal const string LeaveQuestionDuringTouch = "A touch is running. It stays open in the record and is offered for completion next time.";

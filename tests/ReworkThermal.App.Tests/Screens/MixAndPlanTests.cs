@@ -40,8 +40,7 @@ public sealed class MixAndPlanTests
         // Bi58Sn42 is a eutectic: solidus, liquidus and the last liquid of 90 % of it in itself are one temperature, 138 to 139 °C
         // (Massalski, Binary Alloy Phase Diagrams, 2nd ed., Bi-Sn: 139 °C; from memory).
         using ScreenHarness screen = new(real: true);
-        screen.Keys(Key.D2).Keys(Key.CursorDown, Key.CursorDown, Key.Enter, Key.Home);
-        screen.Keys([.. Enumerable.Repeat(Key.Delete, 20)]).Type("Bi58Sn42").Keys(Key.Enter).Until(() => screen.State.Mix.AnsweredTurn == screen.State.Mix.Turn);
+        screen.Keys(Key.D2).Keys(Key.CursorDown, Key.CursorDown, Key.Enter, Key.U.WithCtrl).Type("Bi58Sn42").Keys(Key.Enter).Until(() => screen.State.Mix.AnsweredTurn == screen.State.Mix.Turn);
         MixFigures figures = Assert.IsType<MixAnswer.Reckoned>(screen.State.Mix.Answer).Figures;
         Assert.InRange(figures.SolidusC, 136, 141);
         Assert.InRange(figures.FlowC, 136, 143);

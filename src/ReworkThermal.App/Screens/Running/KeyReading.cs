@@ -16,6 +16,11 @@ internal static class KeyReading
             return new Press(PressKind.Leave);
         }
 
+        if (key == Key.U.WithCtrl)
+        {
+            return new Press(PressKind.Empty);
+        }
+
         if (key.IsAlt && key.NoAlt.AsRune is { Value: >= '1' and <= '5' } digit)
         {
             return new Press(PressKind.PlaceDigit, digit);

@@ -29,6 +29,7 @@ internal static class EntryUpdate
         PressKind.Character => entry.Insert(press.Character.ToString()),
         PressKind.Backspace when entry.Caret > 0 => entry.Without(entry.Beside(-1), entry.Caret),
         PressKind.Delete when entry.Caret < entry.Text.Length => entry.Without(entry.Caret, entry.Beside(1)),
+        PressKind.Empty => entry.Without(0, entry.Text.Length),
         PressKind.Left => entry with { Caret = entry.Beside(-1) },
         PressKind.Right => entry with { Caret = entry.Beside(1) },
         PressKind.Home => entry with { Caret = 0 },

@@ -45,6 +45,9 @@ internal enum PressKind
     /// <summary>Delete.</summary>
     Delete,
 
+    /// <summary>Ctrl+U: empties a text field.</summary>
+    Empty,
+
     /// <summary>A digit with Alt: goes to a place even out of a text field.</summary>
     PlaceDigit,
 
