@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Data;
@@ -13,6 +14,26 @@ internal static class PlanDemo
         PlanRequestFile.Read(Path.Combine(DataRoot.BesideProgram.Profiles, "requests", "pump-controller-jack.toml"), _workshop.Value));
 
     private static readonly Lazy<PlanOutcome.Planned> _planned = new(() => Assert.IsType<PlanOutcome.Planned>(Search(_request.Value)));
+
+    private static readonly Lazy<PlanOutcome.Planned> _plannedAssisted = new(() => Assert.IsType<PlanOutcome.Planned>(Search(Assisted)));
+
+    /// <summary>
+    /// The demo joint with nothing beside it and without a preheater, lead-free solder in it and for the refit: no iron alone melts it
+    /// through, an iron after hot air does.
+    /// </summary>
+    public static PlanRequest Assisted => Request with
+    {
+        Site = new JointSite(Request.Site.Board, Request.Site.Joint, Request.Site.Connector, []),
+        Refill = Request.BaseSolder,
+        Bench = Request.Bench with
+        {
+            Irons = [Request.Bench.Irons[0]],
+            Preheaters = [],
+            Dilutions = [Shelf.Dilution("Bi58Sn42"), Shelf.Dilution("In52Sn48")],
+        },
+    };
+
+    public static PlanOutcome.Planned PlannedAssisted => _plannedAssisted.Value;
 
     public static Workshop Workshop => _workshop.Value;
 

@@ -65,6 +65,15 @@ public static class PlanReasons
             Text($"{touch.Setting.OnTheJoint}, board at {touch.Board.DegreesCelsius:0} °C"),
             "best of all settings of the tools on the bench in steps of 20 K, then of 10 K around the best",
             "tool profiles; the limits below");
+        if ((touch.Setting.Air ?? touch.Setting.Assist?.Air) is { } air)
+        {
+            yield return new WhyLine(
+                step,
+                Text($"air {air.Flow.LitersPerMinute:0.#} L/min from {air.Distance.Millimeters:0.#} mm"),
+                "flow and distance as stated; heat transfer of one round jet on the board by the correlation of Martin (1977)",
+                "the request; tool profiles");
+        }
+
         yield return new WhyLine(
             step,
             Text($"flows after {touch.TimeToFlow.Seconds:0.0} s"),

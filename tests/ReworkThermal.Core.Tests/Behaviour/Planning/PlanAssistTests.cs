@@ -1,4 +1,3 @@
-using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
@@ -8,8 +7,7 @@ using Xunit.Abstractions;
 namespace ReworkThermal.Core.Tests.Behaviour.Planning;
 
 /// <summary>
-/// An iron that hot air helps, on the invented demo joint with nothing beside it and without a preheater: lead-free solder in it and for
-/// the refit, which no iron alone melts through.
+/// An iron that hot air helps, on an invented joint that no iron alone melts through.
 /// </summary>
 public class PlanAssistTests(ITestOutputHelper output)
 {
@@ -17,27 +15,12 @@ public class PlanAssistTests(ITestOutputHelper output)
 
     private static readonly HotAir _air = PlanDemo.Request.Bench.Air[0];
 
-    private static readonly PlanRequest _request = PlanDemo.Request with
-    {
-        Site = new JointSite(PlanDemo.Request.Site.Board, PlanDemo.Request.Site.Joint, PlanDemo.Request.Site.Connector, []),
-        Refill = new NamedSolder(LeadFree, Shelf.Read(LeadFree)),
-        Bench = PlanDemo.Request.Bench with
-        {
-            Irons = [PlanDemo.Request.Bench.Irons[0]],
-            Air = [_air],
-            Preheaters = [],
-            Dilutions = [Shelf.Dilution("Bi58Sn42"), Shelf.Dilution("In52Sn48")],
-        },
-    };
-
-    private static readonly Lazy<PlanOutcome> _outcome = new(() => PlanDemo.Search(_request));
-
     /// <summary>Common practice, no source: where the iron alone does not get a joint on planes through, hot air is held on it first.</summary>
     [Fact]
     public void Air_and_iron_together_do_what_neither_does_alone()
     {
-        Assert.IsType<PlanOutcome.NoPlan>(PlanDemo.Search(_request with { Bench = _request.Bench with { Air = [] } }));
-        IReadOnlyList<Plan> plans = Assert.IsType<PlanOutcome.Planned>(_outcome.Value).Plans;
+        Assert.IsType<PlanOutcome.NoPlan>(PlanDemo.Search(PlanDemo.Assisted with { Bench = PlanDemo.Assisted.Bench with { Air = [] } }));
+        IReadOnlyList<Plan> plans = PlanDemo.PlannedAssisted.Plans;
         Assert.All(plans, p => Assert.NotNull(p.Refit.Setting.Assist));
         foreach (Plan plan in plans)
         {
@@ -48,8 +31,8 @@ public class PlanAssistTests(ITestOutputHelper output)
     [Fact]
     public void Lead_and_touch_keep_every_limit()
     {
-        PlanLimits limits = _request.Limits;
-        Assert.All(Assert.IsType<PlanOutcome.Planned>(_outcome.Value).Plans.SelectMany(p => new[] { p.First, p.Refit }), touch =>
+        PlanLimits limits = PlanDemo.Assisted.Limits;
+        Assert.All(PlanDemo.PlannedAssisted.Plans.SelectMany(p => new[] { p.First, p.Refit }), touch =>
         {
             Assert.True(touch.Dwell <= touch.Stop && touch.Stop <= limits.MostDwell.Value);
             Assert.True(touch.Setting.Lead + touch.Stop <= limits.MostAirTime.Value);
@@ -61,7 +44,7 @@ public class PlanAssistTests(ITestOutputHelper output)
     [Fact]
     public void The_heat_of_the_lead_is_counted_in_the_plan()
     {
-        Plan plan = Assert.IsType<PlanOutcome.Planned>(_outcome.Value).Plans[0];
+        Plan plan = PlanDemo.PlannedAssisted.Plans[0];
         TemperatureHistory pad = plan.Exposures[^1].Interface;
         Assert.True(pad.Seconds[^1] - pad.Seconds[0] >= (plan.Refit.Setting.Lead + plan.Refit.Dwell).Seconds);
     }
@@ -69,10 +52,10 @@ public class PlanAssistTests(ITestOutputHelper output)
     [Fact]
     public void An_iron_is_never_slower_with_air_and_a_longer_lead_is_never_slower()
     {
-        Workload work = Workload.Of(_request, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
+        Workload work = Workload.Of(PlanDemo.Assisted, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
         TouchSimulator simulator = new(work);
         EnthalpyCurve curve = new SolderHeat(Shelf.Alloys.Properties).CurveOf(PlanDemo.Melting("Sn63Pb37"));
-        ToolSetting alone = new(_request.Bench.Irons[0], Temperature.FromDegreesCelsius(340), null);
+        ToolSetting alone = new(PlanDemo.Assisted.Bench.Irons[0], Temperature.FromDegreesCelsius(340), null);
         double[] coldest =
         [
             ColdestAt5(alone),
@@ -91,11 +74,11 @@ public class PlanAssistTests(ITestOutputHelper output)
     [Fact]
     public void The_quick_look_of_the_sampling_agrees_with_the_planned_run()
     {
-        Plan plan = Assert.IsType<PlanOutcome.Planned>(_outcome.Value).Plans[0];
-        Workload work = Workload.Of(_request, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
+        Plan plan = PlanDemo.PlannedAssisted.Plans[0];
+        Workload work = Workload.Of(PlanDemo.Assisted, PlanDemo.Workshop.Limits, Shelf.Alloys.Properties);
         EnthalpyCurve curve = new SolderHeat(Shelf.Alloys.Properties).CurveOf(PlanDemo.Melting(LeadFree));
         BriefRun quick = TouchSimulator.RunUntilFlow(
-            _request,
+            PlanDemo.Assisted,
             curve,
             work.NeededC(PlanDemo.Melting(LeadFree).Flow.DegreesCelsius),
             plan.Refit.Setting,

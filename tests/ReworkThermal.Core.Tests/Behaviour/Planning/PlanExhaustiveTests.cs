@@ -1,4 +1,3 @@
-using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
 using Xunit.Abstractions;
@@ -20,14 +19,6 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
             Irons = [PlanDemo.Request.Bench.Irons[0]],
             Dilutions = [.. _alloys.Select(Shelf.Dilution)],
         },
-    };
-
-    // Nothing beside the joint and no preheater, lead-free for the refit: an iron alone does not do, an iron after hot air does.
-    private static readonly PlanRequest _assisted = _request with
-    {
-        Site = new JointSite(PlanDemo.Request.Site.Board, PlanDemo.Request.Site.Joint, PlanDemo.Request.Site.Connector, []),
-        Refill = PlanDemo.Request.BaseSolder,
-        Bench = _request.Bench with { Preheaters = [], Dilutions = [Shelf.Dilution("In52Sn48"), Shelf.Dilution("Bi58Sn42")] },
     };
 
     private static readonly Lazy<IReadOnlyList<Plan>> _grid = new(() => Enumerated(_request));
@@ -61,8 +52,8 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
     [Fact]
     public void With_iron_and_air_together_neither_is_worse_than_on_the_grid()
     {
-        List<Plan> grid = Enumerated(_assisted);
-        IReadOnlyList<Plan> plans = Assert.IsType<PlanOutcome.Planned>(PlanDemo.Search(_assisted)).Plans;
+        List<Plan> grid = Enumerated(PlanDemo.Assisted);
+        IReadOnlyList<Plan> plans = PlanDemo.PlannedAssisted.Plans;
         double budget = plans.Single(p => p.Kind == PlanKind.SmallestBudget).BudgetUsed.Central;
         double laminate = plans.Min(p => p.LaminateShare.Central);
         output.WriteLine(FormattableString.Invariant($"{grid.Count} plans on the grid, best budget {grid.Min(p => p.BudgetUsed.Central):P2}, found {budget:P2}; best laminate {grid.Min(p => p.LaminateShare.Central):P2}, found {laminate:P2}"));

@@ -26,9 +26,9 @@ public class PlanReasonsTests
     [Fact]
     public void Every_figure_that_is_printed_is_among_the_reasons()
     {
-        foreach (Plan plan in PlanDemo.Planned.Plans)
+        foreach ((PlanRequest request, Plan plan) in PlanDemo.Planned.Plans.Select(p => (PlanDemo.Request, p)).Concat(PlanDemo.PlannedAssisted.Plans.Select(p => (PlanDemo.Assisted, p))))
         {
-            string reasons = string.Join('\n', PlanReasons.Of(PlanDemo.Request, plan).Select(l => $"{l.Figure} {l.How}"));
+            string reasons = string.Join('\n', PlanReasons.Of(request, plan).Select(l => $"{l.Figure} {l.How}"));
             foreach (string figure in FiguresOf(plan))
             {
                 Assert.Contains(figure, reasons, StringComparison.Ordinal);
@@ -72,7 +72,15 @@ public class PlanReasonsTests
         yield return FormattableString.Invariant($"{plan.BudgetUsed.Central:P0} of the budget");
         foreach (TouchPlan touch in new[] { plan.First, plan.Refit })
         {
-            yield return FormattableString.Invariant($"{touch.Setting.Set.DegreesCelsius:0} °C, board at {touch.Board.DegreesCelsius:0} °C");
+            yield return FormattableString.Invariant($" at {touch.Setting.Set.DegreesCelsius:0} °C");
+            yield return FormattableString.Invariant($"board at {touch.Board.DegreesCelsius:0} °C");
+            if (touch.Setting.Assist is { } help)
+            {
+                yield return FormattableString.Invariant($"{help.Lead.Seconds:0.#} s of air");
+                yield return FormattableString.Invariant($"{help.Set.DegreesCelsius:0} °C, board at");
+                yield return FormattableString.Invariant($"{help.Air.Flow.LitersPerMinute:0.#} L/min from {help.Air.Distance.Millimeters:0.#} mm");
+            }
+
             yield return FormattableString.Invariant($"flows after {touch.TimeToFlow.Seconds:0.0} s");
             yield return FormattableString.Invariant($"hold for {touch.Dwell.Seconds:0.0} s");
             yield return FormattableString.Invariant($"stop at {touch.Stop.Seconds:0.0} s");
