@@ -25,12 +25,14 @@ internal sealed class AssistedSettings
     /// <param name="work">What is asked.</param>
     /// <param name="preheats">Heat from below, null for none; of one preheater cooler boards first.</param>
     /// <param name="airSets">Temperatures that a nozzle is tried at [°C].</param>
+    /// <param name="highestC">Temperature at which the last of all mixes flows [°C]: air that gets there before the iron touches needs no iron.</param>
     /// <param name="airAlone">Runs air alone, without heat of melting, for as long as it helps and longer; null when it cannot be run.</param>
     /// <returns>The ways.</returns>
     internal static AssistedSettings Find(
         Workload work,
         IReadOnlyList<BoardHeat?> preheats,
         Func<AirNozzle, IEnumerable<double>> airSets,
+        double highestC,
         Func<ToolSetting, TouchCourse?> airAlone)
     {
         AssistedSettings found = new();
@@ -42,7 +44,7 @@ internal sealed class AssistedSettings
                 int most = sets.Count;
                 foreach (BoardHeat? board in boards)
                 {
-                    most = sets.Take(most).TakeWhile(set => found.Holds(work, new ToolSetting(null, Temperature.FromDegreesCelsius(set), board, air), airAlone)).Count();
+                    most = sets.Take(most).TakeWhile(set => found.Holds(work, new ToolSetting(null, Temperature.FromDegreesCelsius(set), board, air), highestC, airAlone)).Count();
                     found._ways.AddRange(sets.Take(most).Select(set => (board, new AirAssist(air, Temperature.FromDegreesCelsius(set), work.Limits.AirLead.Value))));
                 }
             }
@@ -52,15 +54,21 @@ internal sealed class AssistedSettings
         return found;
     }
 
-    private bool Holds(Workload work, ToolSetting alone, Func<ToolSetting, TouchCourse?> airAlone)
+    private bool Holds(Workload work, ToolSetting alone, double highestC, Func<ToolSetting, TouchCourse?> airAlone)
     {
         if (airAlone(alone) is not { } course)
         {
             return false;
         }
 
+        double lead = work.Limits.AirLead.Value.Seconds;
+        if (course.SecondsUntilColdest(highestC) <= lead)
+        {
+            return false;
+        }
+
         TouchEnd end = TouchJudge.Stop(course, work.Limits, work.Limits.MostAirTime.Value, work.LaminateAllowed);
         Nearest = Nearest is { } so && so.End.Seconds >= end.Seconds ? so : (alone, end);
-        return end.Seconds >= (work.Limits.AirLead.Value + work.Limits.WorkingTime.Value).Seconds;
+        return end.Seconds >= lead + work.Limits.WorkingTime.Value.Seconds;
     }
 }

@@ -22,7 +22,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
 
     private static readonly Duration _cooling = Duration.FromSeconds(8);
 
-    // Half a step of the grid of settings: finer than a dial and a tip agree.
+    // Half a step of the grid of settings of one tool: finer than a dial and a tip agree.
     private static readonly TemperatureDelta _fineStep = TemperatureDelta.FromKelvins(10);
 
     private readonly double _lossPerMelt = work.Damage.Parameters.Adhesion.LossPerMelt.Central;
@@ -70,19 +70,22 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         return best is { } found ? Finer(kind, found.Candidate, found.Plan, cancellation) with { Kind = kind } : null;
     }
 
-    /// <summary>Tries the settings half a step of the grid to either side.</summary>
+    /// <summary>Tries the settings between those of the grid, by halves of its step to either side of the best so far.</summary>
     private Plan Finer(PlanKind kind, Candidate candidate, Plan plan, CancellationToken cancellation)
     {
-        ToolSetting setting = candidate.Station.Setting;
         Plan best = plan;
-        foreach (Temperature set in new[] { setting.Set - _fineStep, setting.Set + _fineStep })
+        foreach (TemperatureDelta step in candidate.Station.Setting.Assist is null ? [_fineStep] : new[] { _fineStep * 2, _fineStep })
         {
-            ToolSetting near = setting with { Set = set };
-            if (IsAllowed(near)
-                && Confirm(candidate with { Station = candidate.Station with { Setting = near } }, cancellation) is { } other
-                && RankOf(other, kind).CompareTo(RankOf(best, kind)) < 0)
+            Temperature middle = best.First.Setting.Set;
+            foreach (Temperature set in new[] { middle - step, middle + step })
             {
-                best = other;
+                ToolSetting near = candidate.Station.Setting with { Set = set };
+                if (IsAllowed(near)
+                    && Confirm(candidate with { Station = candidate.Station with { Setting = near } }, cancellation) is { } other
+                    && RankOf(other, kind).CompareTo(RankOf(best, kind)) < 0)
+                {
+                    best = other;
+                }
             }
         }
 

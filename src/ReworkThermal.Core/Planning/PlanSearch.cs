@@ -55,8 +55,8 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         TouchSimulator simulator = new(work);
         StationBuilder builder = new(work, simulator, heat);
         IReadOnlyList<Station> stations = builder.Build(closely: false, mixes.AsIs.Melting, refill.Behaviour, progress, cancellation);
-        double lowestFlowC = Math.Min(refill.Behaviour.Flow.DegreesCelsius, mixes.Diluted.Prepend(mixes.AsIs).Min(m => m.FlowC));
-        AssistedStations assisted = builder.BuildAssisted(stations, mixes.AsIs.Melting, refill.Behaviour, lowestFlowC, progress, cancellation);
+        double[] flowsC = [refill.Behaviour.Flow.DegreesCelsius, .. mixes.Diluted.Prepend(mixes.AsIs).Select(m => m.FlowC)];
+        AssistedStations assisted = builder.BuildAssisted(stations, mixes.AsIs.Melting, refill.Behaviour, (flowsC.Min(), flowsC.Max()), progress, cancellation);
         stations = [.. stations, .. assisted.Stations];
         if (stations.All(s => s.Refit is null) && request.Bench.Preheaters.Count > 0)
         {

@@ -9,6 +9,9 @@ namespace ReworkThermal.Core.Planning;
 internal sealed class StationBuilder(Workload work, TouchSimulator simulator, SolderHeat heat)
 {
     private const double IronStepK = 20;
+
+    // Beside the air there are several times as many settings; what lies between is tried around the best ones.
+    private const double AssistedIronStepK = 2 * IronStepK;
     private const double LeastIronC = 280;
     private const double AirStepK = 50;
     private const double LeastAirC = 300;
@@ -48,20 +51,20 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     /// <param name="single">The stations of one tool at a time.</param>
     /// <param name="own">How the joint's own solder melts.</param>
     /// <param name="refill">How the refill alloy melts.</param>
-    /// <param name="lowestFlowC">Lowest flow temperature of all mixes [°C]: an iron too cool for it is too cool for all.</param>
+    /// <param name="flowsC">Lowest and highest flow temperature of all mixes and the refill [°C]: an iron too cool for the lowest is too cool for all, and air hot enough for the highest needs no iron.</param>
     /// <param name="progress">Told after every run.</param>
     /// <param name="cancellation">Stops the runs.</param>
     internal AssistedStations BuildAssisted(
         IReadOnlyList<Station> single,
         MeltingBehaviour own,
         MeltingBehaviour refill,
-        double lowestFlowC,
+        (double Lowest, double Highest) flowsC,
         IProgress<PlanProgress>? progress,
         CancellationToken cancellation)
     {
         EnthalpyCurve bare = heat.CurveWithoutMelting(own);
         EnthalpyCurve full = heat.CurveOf(refill);
-        AssistedSettings assisted = AssistedSettings.Find(work, Preheats(PreheatLevels), AirSets, AirAlone);
+        AssistedSettings assisted = AssistedSettings.Find(work, Preheats(PreheatLevels), AirSets, work.NeededC(flowsC.Highest), AirAlone);
         List<(BoardHeat? Preheat, AirAssist Air, Iron Iron)> walks =
         [
             .. assisted.Ways.SelectMany(w => work.Request.Bench.Irons.Select(i => (w.Preheat, w.Air, i))),
@@ -79,18 +82,18 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         {
             Duration span = work.Limits.AirLead.Value + work.Limits.WorkingTime.Value + work.Limits.PartLag.Value;
             return single.FirstOrDefault(s => s.Setting == setting)?.Bare
-                ?? (span > Duration.Zero && simulator.CanSet(setting) ? simulator.Run(bare, lowestFlowC, setting, span, span, RunPurpose.Screening, cancellation) : null);
+                ?? (span > Duration.Zero && simulator.CanSet(setting) ? simulator.Run(bare, flowsC.Highest, setting, span, span, RunPurpose.Screening, cancellation) : null);
         }
 
         List<Station> Walk(Iron iron, BoardHeat? preheat, AirAssist air)
         {
             List<Station> walked = [];
-            foreach (double set in IronSets(iron))
+            foreach (double set in IronSets(iron, AssistedIronStepK))
             {
                 ToolSetting setting = new(iron, Temperature.FromDegreesCelsius(set), preheat, null, air);
                 if (work.LongestWith(setting) <= work.Limits.WorkingTime.Value
                     || Run(setting, bare, full, refill.Flow.DegreesCelsius, cancellation) is not { } station
-                    || station.Bare.SecondsUntilColdest(work.NeededC(lowestFlowC)) is null)
+                    || station.Bare.SecondsUntilColdest(work.NeededC(flowsC.Lowest)) is null)
                 {
                     break;
                 }
@@ -128,7 +131,7 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
         List<ToolSetting> settings = [];
         foreach (Iron iron in work.Request.Bench.Irons)
         {
-            settings.AddRange(IronSets(iron).SelectMany(set => preheats.Select(p => new ToolSetting(iron, Temperature.FromDegreesCelsius(set), p))));
+            settings.AddRange(IronSets(iron, IronStepK).SelectMany(set => preheats.Select(p => new ToolSetting(iron, Temperature.FromDegreesCelsius(set), p))));
         }
 
         foreach (HotAir air in work.Request.Bench.Air)
@@ -142,11 +145,11 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
     }
 
     // Hottest first, as for air.
-    private IEnumerable<double> IronSets(Iron iron)
+    private IEnumerable<double> IronSets(Iron iron, double stepK)
     {
         double most = Math.Min(iron.MostSetting.DegreesCelsius, work.Limits.MostIronSetting.Value.DegreesCelsius);
         double least = Math.Min(most, Math.Max(iron.LeastSetting.DegreesCelsius, LeastIronC));
-        for (double set = most; set >= least - 1e-9; set -= IronStepK)
+        for (double set = most; set >= least - 1e-9; set -= stepK)
         {
             yield return set;
         }

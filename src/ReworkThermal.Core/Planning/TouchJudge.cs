@@ -12,11 +12,12 @@ internal static class TouchJudge
     /// <param name="limits">Limits.</param>
     /// <param name="longest">Longest touch with this tool.</param>
     /// <param name="laminateAllowed">Share of the laminate's time to delamination that this touch may use [1].</param>
-    /// <returns>The touch, or null when it does not flow, and cannot be worked, before it must stop.</returns>
+    /// <returns>The touch, or null when it does not flow, and cannot be worked, before it must stop, or flows without the iron.</returns>
     internal static TouchPlan? Judge(TouchCourse course, ToolSetting setting, double neededC, PlanLimits limits, Duration longest, double laminateAllowed)
     {
-        if (course.SecondsUntilColdest(neededC) is not { } flows)
+        if (course.SecondsUntilColdest(neededC) is not { } flows || (setting.Assist is not null && flows <= 0))
         {
+            // Where the air has melted everything before the iron touches, the iron is no part of it.
             return null;
         }
 

@@ -63,7 +63,7 @@ public static class PlanReasons
         yield return new WhyLine(
             step,
             Text($"{touch.Setting.OnTheJoint}, board at {touch.Board.DegreesCelsius:0} °C"),
-            "best of all settings of the tools on the bench in steps of 20 K, then of 10 K around the best",
+            $"best of all settings of the tools on the bench in steps of {(touch.Setting.Assist is null ? "20 K" : "40 K, then 20 K")}, then of 10 K around the best",
             "tool profiles; the limits below");
         if ((touch.Setting.Air ?? touch.Setting.Assist?.Air) is { } air)
         {

@@ -1,5 +1,7 @@
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
+using UnitsNet;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Planning;
@@ -72,7 +74,7 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
         TouchSimulator simulator = new(work);
         StationBuilder builder = new(work, simulator, heat);
         IReadOnlyList<Station> stations = builder.Build(closely: false, mixes.AsIs.Melting, refill, null, CancellationToken.None);
-        stations = [.. stations, .. builder.BuildAssisted(stations, mixes.AsIs.Melting, refill, mixes.Diluted.Min(m => m.FlowC), null, CancellationToken.None).Stations];
+        stations = [.. stations, .. Assisted(request, builder, heat.CurveWithoutMelting(mixes.AsIs.Melting), heat.CurveOf(refill), refill.Flow.DegreesCelsius)];
         PassCounts counts = PassCounts.Make(Shelf.Engine, work, mixes, CancellationToken.None);
         Confirmation confirmation = new(work, Shelf.Engine, simulator, heat, counts, builder.LaminatePerTouch);
         List<Plan> plans = [];
@@ -92,4 +94,13 @@ public class PlanExhaustiveTests(ITestOutputHelper output)
 
         return plans;
     }
+
+    // Every iron setting of 20 K steps with every air setting of 50 K steps, nothing left out; without a preheater.
+    private static IEnumerable<Station> Assisted(PlanRequest request, StationBuilder builder, EnthalpyCurve bare, EnthalpyCurve refill, double flowC) =>
+        from air in request.Bench.Preheaters.Count == 0 ? request.Bench.Air : []
+        from airC in new double[] { 300, 350, 400, 450 }
+        from iron in request.Bench.Irons
+        from ironC in Enumerable.Range(0, 7).Select(i => 400.0 - (20 * i))
+        let setting = new ToolSetting(iron, Temperature.FromDegreesCelsius(ironC), null, null, new AirAssist(air, Temperature.FromDegreesCelsius(airC), request.Limits.AirLead.Value))
+        select builder.Run(setting, bare, refill, flowC, CancellationToken.None);
 }
