@@ -64,7 +64,7 @@ internal static class Shortfall
         MixOption lowest = mixes.Diluted.Prepend(mixes.AsIs).MinBy(m => m.FlowC)!;
         yield return new RuledOut("hot air alone", air switch
         {
-            [] => "it is tried with heat from below only, and there is none",
+            [] => "no temperature that is tried suits the nozzle at this flow and distance",
             _ when air.Exists(s => TouchJudge.Judge(s.Bare, s.Setting, work.NeededC(lowest.FlowC), work.Limits, work.LongestWith(s.Setting), double.PositiveInfinity) is not null)
                 => "would do for some mixes, but no plan with it is better than one with an iron",
             _ => Sentence(work, air, lowest.Name, work.NeededC(lowest.FlowC), stations, _ => null),
@@ -85,7 +85,9 @@ internal static class Shortfall
             { Nearest: var (alone, end) } => string.Create(
                 CultureInfo.InvariantCulture,
                 $"{alone.OnTheJoint}, {Board(alone, alone.Preheat?.Board.DegreesCelsius)}, must stop after {Math.Max(0, end.Seconds):0.0} s: {LimitOf(work, alone, end)}; {work.Limits.AirLead.Value.Seconds:0.#} s before the iron touches (air_lead) and {work.Limits.WorkingTime.Value.Seconds:0.#} s to work are wanted"),
-            { Stations: [] } => "no iron at hand melts anything together with air that leaves time for it",
+            { Stations: [] } => string.Create(
+                CultureInfo.InvariantCulture,
+                $"air that leaves time for an iron either melts everything alone within {work.Limits.AirLead.Value.Seconds:0.#} s (air_lead), or no iron at hand gets through even with it"),
             _ when assisted.Stations.Any(s => TouchJudge.Judge(s.Bare, s.Setting, work.NeededC(lowest.FlowC), work.Limits, work.LongestWith(s.Setting), double.PositiveInfinity) is not null)
                 => "would do for some mixes, but no plan with both is better than one with a single tool",
             _ => Sentence(work, assisted.Stations, lowest.Name, work.NeededC(lowest.FlowC), stations, _ => null),

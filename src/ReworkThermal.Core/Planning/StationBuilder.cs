@@ -91,9 +91,17 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
             foreach (double set in IronSets(iron, AssistedIronStepK))
             {
                 ToolSetting setting = new(iron, Temperature.FromDegreesCelsius(set), preheat, null, air);
-                if (work.LongestWith(setting) <= work.Limits.WorkingTime.Value
-                    || Run(setting, bare, full, refill.Flow.DegreesCelsius, cancellation) is not { } station
-                    || station.Bare.SecondsUntilColdest(work.NeededC(flowsC.Lowest)) is null)
+                if (work.LongestWith(setting) <= work.Limits.WorkingTime.Value)
+                {
+                    break;
+                }
+
+                if (Run(setting, bare, full, refill.Flow.DegreesCelsius, cancellation) is not { } station)
+                {
+                    continue;
+                }
+
+                if (station.Bare.SecondsUntilColdest(work.NeededC(flowsC.Lowest)) is null)
                 {
                     break;
                 }
@@ -136,9 +144,8 @@ internal sealed class StationBuilder(Workload work, TouchSimulator simulator, So
 
         foreach (HotAir air in work.Request.Bench.Air)
         {
-            // Air alone is too slow for a joint on planes, and scorches its surroundings; it works with heat from below.
             settings.AddRange(AirSets(air.Nozzle).SelectMany(set =>
-                preheats.OfType<BoardHeat>().Select(p => new ToolSetting(null, Temperature.FromDegreesCelsius(set), p, air)).Where(simulator.CanSet)));
+                preheats.Select(p => new ToolSetting(null, Temperature.FromDegreesCelsius(set), p, air)).Where(simulator.CanSet)));
         }
 
         return settings;
