@@ -12,9 +12,6 @@ public abstract record HoleShape
     /// <summary>Open cross-section.</summary>
     public abstract Area Area { get; }
 
-    /// <summary>Length of the wall around the opening.</summary>
-    public abstract Length Perimeter { get; }
-
     /// <summary>Narrowest width of the opening.</summary>
     public abstract Length Narrow { get; }
 
@@ -36,9 +33,6 @@ public abstract record HoleShape
 
         /// <inheritdoc/>
         public override Area Area => UnitsNet.Area.FromSquareMeters(Math.PI * Diameter.Meters * Diameter.Meters / 4);
-
-        /// <inheritdoc/>
-        public override Length Perimeter => Diameter * Math.PI;
 
         /// <inheritdoc/>
         public override Length Narrow => Diameter;
@@ -68,9 +62,6 @@ public abstract record HoleShape
         /// <inheritdoc/>
         public override Area Area => UnitsNet.Area.FromSquareMeters(
             (Math.PI * Width.Meters * Width.Meters / 4) + ((Length.Meters - Width.Meters) * Width.Meters));
-
-        /// <inheritdoc/>
-        public override Length Perimeter => (Width * Math.PI) + (2 * (Length - Width));
 
         /// <inheritdoc/>
         public override Length Narrow => Width;

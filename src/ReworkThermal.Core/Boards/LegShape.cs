@@ -12,9 +12,6 @@ public abstract record LegShape
     /// <summary>Cross-section.</summary>
     public abstract Area Area { get; }
 
-    /// <summary>Perimeter of the cross-section.</summary>
-    public abstract Length Perimeter { get; }
-
     /// <summary>Smallest width.</summary>
     public abstract Length Narrow { get; }
 
@@ -41,9 +38,6 @@ public abstract record LegShape
 
         /// <inheritdoc/>
         public override Area Area => UnitsNet.Area.FromSquareMeters(Math.PI * Diameter.Meters * Diameter.Meters / 4);
-
-        /// <inheritdoc/>
-        public override Length Perimeter => Diameter * Math.PI;
 
         /// <inheritdoc/>
         public override Length Narrow => Diameter;
@@ -79,9 +73,6 @@ public abstract record LegShape
 
         /// <inheritdoc/>
         public override Area Area => Width * Thickness;
-
-        /// <inheritdoc/>
-        public override Length Perimeter => 2 * (Width + Thickness);
 
         /// <inheritdoc/>
         public override Length Narrow => Thickness;
@@ -123,9 +114,6 @@ public abstract record LegShape
         /// <inheritdoc/>
         public override Area Area => UnitsNet.Area.FromSquareMeters(
             (Math.PI * Thickness.Meters * Thickness.Meters / 4) + ((Width.Meters - Thickness.Meters) * Thickness.Meters));
-
-        /// <inheritdoc/>
-        public override Length Perimeter => (Thickness * Math.PI) + (2 * (Width - Thickness));
 
         /// <inheritdoc/>
         public override Length Narrow => Thickness;

@@ -33,7 +33,6 @@ internal sealed class JointBench
         {
             bodies.Add(new LumpedBody
             {
-                Name = ProbeNames.Connector,
                 HeatCapacity = connector.HeatCapacity.Central.JoulesPerKelvin,
                 Loss = connector.Loss.Central.WattsPerSquareMeterKelvin * connector.Surface.SquareMeters,
                 Room = room,
@@ -45,8 +44,8 @@ internal sealed class JointBench
         foreach (TipSource tip in _tips)
         {
             _faces.Add(bodies.Count);
-            bodies.Add(TipBody(tip, "face", 0));
-            bodies.Add(TipBody(tip, "sensor", (double)tip.PowerLimit.Watts));
+            bodies.Add(TipBody(tip, 0));
+            bodies.Add(TipBody(tip, (double)tip.PowerLimit.Watts));
         }
 
         double tail = Math.Max(geometry.TopPad, Math.Max(geometry.BottomPad, geometry.BarrelOuter));
@@ -105,9 +104,8 @@ internal sealed class JointBench
         return LastFace;
     }
 
-    private static LumpedBody TipBody(TipSource tip, string part, double limit) => new()
+    private static LumpedBody TipBody(TipSource tip, double limit) => new()
     {
-        Name = tip.Name + " " + part,
         HeatCapacity = tip.HeatCapacity.JoulesPerKelvin / 2,
         TemperatureK = tip.Set.Kelvins,
         SetK = tip.Set.Kelvins,

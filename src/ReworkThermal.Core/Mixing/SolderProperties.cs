@@ -14,12 +14,6 @@ public sealed class SolderProperties(IReadOnlyDictionary<Element, ElementPropert
     /// <summary>Relative uncertainty of a density from the rule [1]: the worst listed alloy deviates by 1.1 %.</summary>
     public const double DensityUncertainty = 0.011;
 
-    /// <summary>Factor from the rule's conductivity to the lowest plausible one [1]; judgement, from listed bismuth and indium alloys.</summary>
-    public const double LeastConductivityFactor = 0.5;
-
-    /// <summary>Factor from the rule's conductivity to the highest plausible one [1]; judgement.</summary>
-    public const double MostConductivityFactor = 1.15;
-
     /// <summary>Density of the solid solder near room temperature.</summary>
     /// <param name="solder">Composition.</param>
     /// <returns>Density, about ±1 %.</returns>

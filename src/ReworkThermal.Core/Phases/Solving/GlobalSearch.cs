@@ -81,13 +81,6 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
         return null;
     }
 
-    /// <summary>Depth of the deepest phase under the assemblage's plane [J/mol], from every start.</summary>
-    internal double Depth(Assemblage assemblage)
-    {
-        surfaces.SetTemperature(assemblage.Kelvin);
-        return Math.Max(0, -(Deepest(assemblage.Potentials)?.Height ?? 0)) * surfaces.ThermalEnergy;
-    }
-
     private Assemblage? Refine(List<PhaseState> phases, double[] potentials, double[] overall, double kelvin, out double depth)
     {
         depth = double.PositiveInfinity;
