@@ -19,7 +19,7 @@ public abstract record HoleShape
     public abstract Length Wide { get; }
 
     /// <summary>Diameter of the round hole of the same cross-section.</summary>
-    public Length EquivalentDiameter => Length.FromMeters(2 * Math.Sqrt(Area.SquareMeters / Math.PI));
+    public Length EquivalentDiameter => Section.DiameterOfDisc(Area);
 
     /// <summary>A drilled hole.</summary>
     public sealed record Round : HoleShape
@@ -32,7 +32,7 @@ public abstract record HoleShape
         public Length Diameter { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(Math.PI * Diameter.Meters * Diameter.Meters / 4);
+        public override Area Area => Section.Disc(Diameter);
 
         /// <inheritdoc/>
         public override Length Narrow => Diameter;
@@ -60,8 +60,7 @@ public abstract record HoleShape
         public Length Width { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(
-            (Math.PI * Width.Meters * Width.Meters / 4) + ((Length.Meters - Width.Meters) * Width.Meters));
+        public override Area Area => Section.Slot(Length, Width);
 
         /// <inheritdoc/>
         public override Length Narrow => Width;

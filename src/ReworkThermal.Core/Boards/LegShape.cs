@@ -19,7 +19,7 @@ public abstract record LegShape
     public abstract Length Wide { get; }
 
     /// <summary>Diameter of the round leg of the same cross-section.</summary>
-    public Length EquivalentDiameter => Length.FromMeters(2 * Math.Sqrt(Area.SquareMeters / Math.PI));
+    public Length EquivalentDiameter => Section.DiameterOfDisc(Area);
 
     /// <summary>Whether the leg goes through a hole.</summary>
     /// <param name="hole">The finished hole.</param>
@@ -37,7 +37,7 @@ public abstract record LegShape
         public Length Diameter { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(Math.PI * Diameter.Meters * Diameter.Meters / 4);
+        public override Area Area => Section.Disc(Diameter);
 
         /// <inheritdoc/>
         public override Length Narrow => Diameter;
@@ -112,8 +112,7 @@ public abstract record LegShape
         public Length Thickness { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(
-            (Math.PI * Thickness.Meters * Thickness.Meters / 4) + ((Width.Meters - Thickness.Meters) * Thickness.Meters));
+        public override Area Area => Section.Slot(Width, Thickness);
 
         /// <inheritdoc/>
         public override Length Narrow => Thickness;
