@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Numerics;
 
 namespace ReworkThermal.Core.HeatFlow;
@@ -8,9 +9,6 @@ namespace ReworkThermal.Core.HeatFlow;
 /// </summary>
 internal sealed class SurfaceSet
 {
-    /// <summary>Stefan-Boltzmann constant [W/m2K4], CODATA 2018 (exact in the 2019 SI).</summary>
-    internal const double StefanBoltzmann = 5.670374419e-8;
-
     private readonly List<Film> _films = [];
     private readonly List<Film> _radiators = [];
     private readonly List<Flux> _fluxes = [];
@@ -99,7 +97,7 @@ internal sealed class SurfaceSet
     internal void AddRadiation(ThermalFace face, double from, double to, double exchange, TimeCourse surroundings, int channel)
     {
         double[] factor = new double[All.Length];
-        Each(face, from, to, (s, area, _) => factor[s] = exchange * StefanBoltzmann * area);
+        Each(face, from, to, (s, area, _) => factor[s] = exchange * PhysicalConstants.StefanBoltzmann * area);
         _radiators.Add(new Film(factor, surroundings, channel));
         _stale = true;
     }
