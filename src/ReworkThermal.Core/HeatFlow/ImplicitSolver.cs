@@ -38,7 +38,7 @@ internal sealed class ImplicitSolver
 
         Rates = new double[length];
         BodyRates = new double[system.Bodies.Length];
-        ChannelWatts = new double[16];
+        ChannelWatts = new double[HeatLedger.MostChannels];
     }
 
     /// <summary>Heat flows into the cells at the solution [W].</summary>
