@@ -2,6 +2,7 @@ using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests;
 
@@ -14,18 +15,6 @@ internal static class HeatFlowBench
         where T : struct => new(value, value, value, Invented);
 
     internal static Length Mm(double millimetres) => Length.FromMillimeters(millimetres);
-
-    internal static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
-
-    internal static Duration Seconds(double seconds) => Duration.FromSeconds(seconds);
-
-    internal static ThermalConductivity Conductivity(double value) => ThermalConductivity.FromWattsPerMeterKelvin(value);
-
-    internal static HeatTransferCoefficient Coefficient(double value) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(value);
-
-    internal static Density KgPerM3(double value) => Density.FromKilogramsPerCubicMeter(value);
-
-    internal static SpecificEntropy Heat(double value) => SpecificEntropy.FromJoulesPerKilogramKelvin(value);
 
     internal static Metal Metal(string name, double k, double density, double heat) => new()
     {
@@ -139,8 +128,5 @@ internal static class HeatFlowBench
     };
 
     internal static HeatRun Run(JointProblem problem, SolverSettings? settings = null) =>
-        Assert.IsType<HeatOutcome.Completed>(HeatSolver.Solve(problem, settings)).Run;
-
-    internal static HeatRun Run(PosedProblem problem, SolverSettings? settings = null) =>
         Assert.IsType<HeatOutcome.Completed>(HeatSolver.Solve(problem, settings)).Run;
 }

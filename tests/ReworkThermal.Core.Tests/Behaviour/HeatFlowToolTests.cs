@@ -3,6 +3,7 @@ using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
 
