@@ -62,28 +62,20 @@ internal static class PosedCompiler
             double to = patch.To.Meters;
             Require(from >= 0 && to > from, "a face patch must end beyond where it begins");
             int channel = system.Channel(patch.Face.ToString().ToLowerInvariant());
-            switch (patch.Condition)
-            {
-                case FaceCondition.Convection convection:
-                    double coefficient = convection.Coefficient.WattsPerSquareMeterKelvin;
-                    Require(coefficient >= 0 && double.IsFinite(coefficient), "a heat-transfer coefficient must not be negative");
-                    system.Surfaces.AddConvection(patch.Face, from, to, _ => coefficient, convection.Gas, channel);
-                    break;
-                case FaceCondition.Radiation radiation:
-                    Require(radiation.ExchangeFactor is >= 0 and <= 1, "an exchange factor lies between 0 and 1");
-                    system.Surfaces.AddRadiation(patch.Face, from, to, radiation.ExchangeFactor, radiation.Surroundings, channel);
-                    break;
-                case FaceCondition.Flux flux:
-                    double value = flux.Value.WattsPerSquareMeter;
-                    system.Surfaces.AddFlux(patch.Face, from, to, _ => value, channel);
-                    break;
-                case FaceCondition.Held held:
-                    system.Surfaces.AddHeld(patch.Face, from, to, held.Surface, channel);
-                    break;
-                default:
-                    throw new ArgumentException("unknown face condition", nameof(patches));
-            }
+            Check(patch.Condition);
+            system.Surfaces.Loads.Add(patch.Face, from, to, patch.Condition, channel);
         }
+    }
+
+    private static void Check(FaceCondition condition)
+    {
+        if (condition is FaceCondition.Convection convection)
+        {
+            double coefficient = convection.Coefficient.WattsPerSquareMeterKelvin;
+            Require(coefficient >= 0 && double.IsFinite(coefficient), "a heat-transfer coefficient must not be negative");
+        }
+
+        Require(condition is not FaceCondition.Radiation { ExchangeFactor: not (>= 0 and <= 1) }, "an exchange factor lies between 0 and 1");
     }
 
     private static MeshAxis Axis(double start, IReadOnlyList<Division>? divisions, List<double> breaks, double refinement)
