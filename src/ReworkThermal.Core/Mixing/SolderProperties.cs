@@ -20,7 +20,7 @@ public sealed class SolderProperties(IReadOnlyDictionary<Element, ElementPropert
     public Density SolidDensity(MassFractions solder)
     {
         ArgumentNullException.ThrowIfNull(solder);
-        return AddVolumes(solder, (_, p) => p.SolidDensity.Central.KilogramsPerCubicMeter);
+        return AddVolumes(solder, p => p.SolidDensity.Central.KilogramsPerCubicMeter);
     }
 
     /// <summary>Density of the molten solder.</summary>
@@ -30,7 +30,7 @@ public sealed class SolderProperties(IReadOnlyDictionary<Element, ElementPropert
     public Density MeltDensity(MassFractions solder, Temperature temperature)
     {
         ArgumentNullException.ThrowIfNull(solder);
-        return AddVolumes(solder, (_, p) =>
+        return AddVolumes(solder, p =>
             p.MeltDensity.Central.KilogramsPerCubicMeter - (p.MeltSlopeKgPerM3K * (temperature.DegreesCelsius - p.MeltingPoint.DegreesCelsius)));
     }
 
@@ -52,10 +52,10 @@ public sealed class SolderProperties(IReadOnlyDictionary<Element, ElementPropert
         return GeometricMean(solder, p => p.MeltDensity.Central, p => p.MeltConductivity.Central);
     }
 
-    private Density AddVolumes(MassFractions solder, Func<Element, ElementProperties, double> densityOf)
+    private Density AddVolumes(MassFractions solder, Func<ElementProperties, double> densityOf)
     {
         double modelled = 1 - solder.InertTrace;
-        double volume = solder.Present.Sum(e => solder[e] / modelled / densityOf(e, elements[e]));
+        double volume = solder.Present.Sum(e => solder[e] / modelled / densityOf(elements[e]));
         return Density.FromKilogramsPerCubicMeter(1 / volume);
     }
 
