@@ -5,8 +5,9 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <summary>Turns a posed problem into a thermal system, and refuses what cannot be.</summary>
 internal static class PosedCompiler
 {
-    // A cell of automatic meshing covers at most this share of a stretch.
-    private const int CellsPerStretch = 40;
+    // Cells over the whole length where the program chooses them, and the least over any stretch of it.
+    private const int CellsPerLength = 40;
+    private const int LeastCellsPerStretch = 4;
 
     internal static ThermalSystem Compile(PosedProblem problem, SolverSettings settings)
     {
@@ -86,7 +87,7 @@ internal static class PosedCompiler
             double whole = breaks[^1] - breaks[0];
             for (int s = 0; s + 1 < breaks.Count; s++)
             {
-                int cells = (int)Math.Ceiling(refinement * Math.Max(4, CellsPerStretch * (breaks[s + 1] - breaks[s]) / whole));
+                int cells = (int)Math.Ceiling(refinement * Math.Max(LeastCellsPerStretch, CellsPerLength * (breaks[s + 1] - breaks[s]) / whole));
                 MeshAxis.AddCells(faces, breaks[s], breaks[s + 1], cells, 1);
             }
 

@@ -25,7 +25,8 @@ internal sealed class DamageChecks(DamageLimits limits)
 
     private static readonly (double Celsius, double Seconds, bool Melts)[] _factory = [(240, 45, true), (240, 45, true), (250, 4, true)];
 
-    private static readonly Dictionary<string, (double Celsius, double Seconds, bool Melts)[]> _work = new(StringComparer.Ordinal)
+    /// <summary>The worked examples by name: temperature, time, and whether the joint melts.</summary>
+    internal static readonly Dictionary<string, (double Celsius, double Seconds, bool Melts)[]> Work = new(StringComparer.Ordinal)
     {
         ["careful"] = [(120, 300, false), (235, 20, true), (245, 8, true), (245, 5, true)],
         ["rushed"] = [(300, 25, true), (320, 15, true), (300, 8, true)],
@@ -57,7 +58,7 @@ internal sealed class DamageChecks(DamageLimits limits)
     {
         DamageModel model = Model(row, wallUm: 20);
         PriorHeat none = new("none", string.Empty, [], [], [], new RatedEstimate<Length>(Exactly(Length.Zero), SupportLevel.Judgement), _reference, SupportLevel.Judgement);
-        PadDamage state = model.After(model.Begin(none), _factory.Concat(_work[row["case"]]).Select(s =>
+        PadDamage state = model.After(model.Begin(none), _factory.Concat(Work[row["case"]]).Select(s =>
             PadExposure.Steady(Temperature.FromDegreesCelsius(s.Celsius), Duration.FromSeconds(s.Seconds), s.Melts)));
         LaminateSums sums = state.Central.Laminate;
         PullCheck pull = PullChecker.Check(model, state, Temperature.FromDegreesCelsius(245), []);
