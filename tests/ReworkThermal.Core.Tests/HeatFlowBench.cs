@@ -1,6 +1,7 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.Tools;
 using UnitsNet;
 using static ReworkThermal.Core.Verification.Textbook.Posing;
 
@@ -112,6 +113,16 @@ internal static class HeatFlowBench
         SensorToFaceKelvinPerWatt = resistance,
         Contact = Coefficient(contact),
         FaceRadius = Mm(radiusMm),
+    };
+
+    internal static AirNozzle RoundNozzle() => new()
+    {
+        Name = "round nozzle, 6 mm",
+        Diameter = Mm(6),
+        LeastFlow = VolumeFlow.FromLitersPerMinute(5),
+        MostFlow = VolumeFlow.FromLitersPerMinute(120),
+        MostSetting = Celsius(500),
+        ExcessKept = Exactly(0.85),
     };
 
     internal static JointProblem Problem(Board board, Joint joint, TipSource tip, double seconds, double start = 25) => new()
