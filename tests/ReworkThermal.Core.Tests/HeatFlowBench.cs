@@ -1,7 +1,9 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.Tools;
 using UnitsNet;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests;
 
@@ -14,18 +16,6 @@ internal static class HeatFlowBench
         where T : struct => new(value, value, value, Invented);
 
     internal static Length Mm(double millimetres) => Length.FromMillimeters(millimetres);
-
-    internal static Temperature Celsius(double celsius) => Temperature.FromDegreesCelsius(celsius);
-
-    internal static Duration Seconds(double seconds) => Duration.FromSeconds(seconds);
-
-    internal static ThermalConductivity Conductivity(double value) => ThermalConductivity.FromWattsPerMeterKelvin(value);
-
-    internal static HeatTransferCoefficient Coefficient(double value) => HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(value);
-
-    internal static Density KgPerM3(double value) => Density.FromKilogramsPerCubicMeter(value);
-
-    internal static SpecificEntropy Heat(double value) => SpecificEntropy.FromJoulesPerKilogramKelvin(value);
 
     internal static Metal Metal(string name, double k, double density, double heat) => new()
     {
@@ -125,6 +115,16 @@ internal static class HeatFlowBench
         FaceRadius = Mm(radiusMm),
     };
 
+    internal static AirNozzle RoundNozzle() => new()
+    {
+        Name = "round nozzle, 6 mm",
+        Diameter = Mm(6),
+        LeastFlow = VolumeFlow.FromLitersPerMinute(5),
+        MostFlow = VolumeFlow.FromLitersPerMinute(120),
+        MostSetting = Celsius(500),
+        ExcessKept = Exactly(0.85),
+    };
+
     internal static JointProblem Problem(Board board, Joint joint, TipSource tip, double seconds, double start = 25) => new()
     {
         Site = new JointSite(board, joint, null, []),
@@ -139,8 +139,5 @@ internal static class HeatFlowBench
     };
 
     internal static HeatRun Run(JointProblem problem, SolverSettings? settings = null) =>
-        Assert.IsType<HeatOutcome.Completed>(HeatSolver.Solve(problem, settings)).Run;
-
-    internal static HeatRun Run(PosedProblem problem, SolverSettings? settings = null) =>
         Assert.IsType<HeatOutcome.Completed>(HeatSolver.Solve(problem, settings)).Run;
 }

@@ -4,7 +4,6 @@ using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
-using ReworkThermal.Data;
 using ReworkThermal.Data.Requests;
 using UnitsNet;
 using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
@@ -16,22 +15,20 @@ internal static class JobBenches
 {
     internal static readonly DateTimeOffset Start = new(2026, 3, 1, 8, 0, 0, TimeSpan.Zero);
 
-    private static readonly Lazy<Workshop> _workshop = new(() => Workshop.Load(DataRoot.BesideProgram));
-
     internal static PadId Pad { get; } = new("1");
 
     internal static MassFractions LeadFree { get; } = Shelf.Read("Sn96.5Ag3Cu0.5");
 
-    internal static JointSite Site => _workshop.Value.Profiles.Joints["jack-anchor-six-layer"].On(_workshop.Value.Profiles.Boards["six-layer-controller"]);
+    internal static JointSite Site => PlanDemo.Workshop.Profiles.Joints["jack-anchor-six-layer"].On(PlanDemo.Workshop.Profiles.Boards["six-layer-controller"]);
 
     internal static IReadOnlyList<ToolSetting> Iron { get; } = [new ToolSetting.Iron("medium", Temperature.FromDegreesCelsius(350))];
 
     internal static JobBench New() => new(
         Shelf.Engine,
         Shelf.Alloys.Properties,
-        _workshop.Value.Limits,
-        _workshop.Value.Removals.Single(r => r.Name == "braid"),
-        new ToolShelf(_workshop.Value.Profiles, _workshop.Value.Profiles.Rooms["still-air"]),
+        PlanDemo.Workshop.Limits,
+        PlanDemo.Workshop.Removals.Single(r => r.Name == "braid"),
+        new ToolShelf(PlanDemo.Workshop.Profiles, PlanDemo.Workshop.Profiles.Rooms["still-air"]),
         Shelf.Alloys.Find);
 
     /// <summary>A touch of one pad with a measured, steady interface temperature; it begins some minutes after the last.</summary>

@@ -1,8 +1,8 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Tests.Published;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Alloys;
-using ReworkThermal.Data.Thermodynamics;
 
 namespace ReworkThermal.Core.Tests;
 
@@ -10,12 +10,9 @@ namespace ReworkThermal.Core.Tests;
 internal static class Shelf
 {
     private static readonly Lazy<AlloyShelf> _alloys = new(() => AlloyShelf.Load(DataRoot.BesideProgram));
-    private static readonly Lazy<PhaseEngine> _engine = new(() =>
-        new PhaseEngine(ThermodynamicFiles.Load(Path.Combine(DataRoot.BesideProgram.Alloys, "thermodynamics"))));
-
     public static AlloyShelf Alloys => _alloys.Value;
 
-    public static PhaseEngine Engine => _engine.Value;
+    public static PhaseEngine Engine => PhasesData.Engine;
 
     public static Alloy Dilution(string name) => Alloys.Dilutions.Single(a => a.Name == name);
 

@@ -12,9 +12,6 @@ public abstract record HoleShape
     /// <summary>Open cross-section.</summary>
     public abstract Area Area { get; }
 
-    /// <summary>Length of the wall around the opening.</summary>
-    public abstract Length Perimeter { get; }
-
     /// <summary>Narrowest width of the opening.</summary>
     public abstract Length Narrow { get; }
 
@@ -22,7 +19,7 @@ public abstract record HoleShape
     public abstract Length Wide { get; }
 
     /// <summary>Diameter of the round hole of the same cross-section.</summary>
-    public Length EquivalentDiameter => Length.FromMeters(2 * Math.Sqrt(Area.SquareMeters / Math.PI));
+    public Length EquivalentDiameter => Section.DiameterOfDisc(Area);
 
     /// <summary>A drilled hole.</summary>
     public sealed record Round : HoleShape
@@ -35,10 +32,7 @@ public abstract record HoleShape
         public Length Diameter { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(Math.PI * Diameter.Meters * Diameter.Meters / 4);
-
-        /// <inheritdoc/>
-        public override Length Perimeter => Diameter * Math.PI;
+        public override Area Area => Section.Disc(Diameter);
 
         /// <inheritdoc/>
         public override Length Narrow => Diameter;
@@ -66,11 +60,7 @@ public abstract record HoleShape
         public Length Width { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(
-            (Math.PI * Width.Meters * Width.Meters / 4) + ((Length.Meters - Width.Meters) * Width.Meters));
-
-        /// <inheritdoc/>
-        public override Length Perimeter => (Width * Math.PI) + (2 * (Length - Width));
+        public override Area Area => Section.Slot(Length, Width);
 
         /// <inheritdoc/>
         public override Length Narrow => Width;

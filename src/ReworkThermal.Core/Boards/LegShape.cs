@@ -12,9 +12,6 @@ public abstract record LegShape
     /// <summary>Cross-section.</summary>
     public abstract Area Area { get; }
 
-    /// <summary>Perimeter of the cross-section.</summary>
-    public abstract Length Perimeter { get; }
-
     /// <summary>Smallest width.</summary>
     public abstract Length Narrow { get; }
 
@@ -22,7 +19,7 @@ public abstract record LegShape
     public abstract Length Wide { get; }
 
     /// <summary>Diameter of the round leg of the same cross-section.</summary>
-    public Length EquivalentDiameter => Length.FromMeters(2 * Math.Sqrt(Area.SquareMeters / Math.PI));
+    public Length EquivalentDiameter => Section.DiameterOfDisc(Area);
 
     /// <summary>Whether the leg goes through a hole.</summary>
     /// <param name="hole">The finished hole.</param>
@@ -40,10 +37,7 @@ public abstract record LegShape
         public Length Diameter { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(Math.PI * Diameter.Meters * Diameter.Meters / 4);
-
-        /// <inheritdoc/>
-        public override Length Perimeter => Diameter * Math.PI;
+        public override Area Area => Section.Disc(Diameter);
 
         /// <inheritdoc/>
         public override Length Narrow => Diameter;
@@ -79,9 +73,6 @@ public abstract record LegShape
 
         /// <inheritdoc/>
         public override Area Area => Width * Thickness;
-
-        /// <inheritdoc/>
-        public override Length Perimeter => 2 * (Width + Thickness);
 
         /// <inheritdoc/>
         public override Length Narrow => Thickness;
@@ -121,11 +112,7 @@ public abstract record LegShape
         public Length Thickness { get; }
 
         /// <inheritdoc/>
-        public override Area Area => UnitsNet.Area.FromSquareMeters(
-            (Math.PI * Thickness.Meters * Thickness.Meters / 4) + ((Width.Meters - Thickness.Meters) * Thickness.Meters));
-
-        /// <inheritdoc/>
-        public override Length Perimeter => (Thickness * Math.PI) + (2 * (Width - Thickness));
+        public override Area Area => Section.Slot(Width, Thickness);
 
         /// <inheritdoc/>
         public override Length Narrow => Thickness;

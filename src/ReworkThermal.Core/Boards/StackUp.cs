@@ -50,7 +50,6 @@ public sealed record StackUp
 
         Copper = [.. copper];
         Dielectrics = [.. dielectrics];
-        StatedThickness = thickness;
         Thickness = Length.FromMeters(sum);
     }
 
@@ -59,9 +58,6 @@ public sealed record StackUp
 
     /// <summary>Dielectric under each copper layer but the last (under the only one of a single-layer board).</summary>
     public IReadOnlyList<Length> Dielectrics { get; }
-
-    /// <summary>Thickness as stated on the drawing.</summary>
-    public Length StatedThickness { get; }
 
     /// <summary>Sum of all layers; this is what is modelled.</summary>
     public Length Thickness { get; }

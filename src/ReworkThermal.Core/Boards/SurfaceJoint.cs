@@ -54,7 +54,7 @@ public sealed record SurfaceJoint : Joint
     public Area PadArea => PadLength * PadWidth;
 
     /// <summary>Diameter of the round pad of equal area.</summary>
-    public Length PadEquivalentDiameter => Length.FromMeters(2 * Math.Sqrt(PadArea.SquareMeters / Math.PI));
+    public Length PadEquivalentDiameter => Section.DiameterOfDisc(PadArea);
 
     /// <summary>Copper cross-section of all vias together.</summary>
     public Area ViaCopper

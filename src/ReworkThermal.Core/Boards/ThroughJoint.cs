@@ -63,9 +63,6 @@ public sealed record ThroughJoint : Joint
     /// <summary>Cross-section of the leg; zero for an empty hole.</summary>
     public Area LegCrossSection => Leg?.Shape.Area ?? Area.Zero;
 
-    /// <summary>Perimeter of the leg; zero for an empty hole.</summary>
-    public Length LegPerimeter => Leg?.Shape.Perimeter ?? Length.Zero;
-
     /// <inheritdoc/>
     public override void Check()
     {

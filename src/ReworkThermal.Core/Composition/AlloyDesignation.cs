@@ -61,7 +61,6 @@ public static partial class AlloyDesignation
         double trace = 0;
         double sum = 0;
         int balance = -1;
-        List<string> notes = [];
         foreach ((string symbol, double? percent) in parts)
         {
             bool isTrace = _traceElements.Contains(symbol);
@@ -95,11 +94,12 @@ public static partial class AlloyDesignation
             balance = percent is null ? (int)element : balance;
         }
 
-        return Close(text, percents, trace, sum, balance, notes);
+        return Close(text, percents, trace, sum, balance);
     }
 
-    private static DesignationReading Close(string text, double[] percents, double trace, double sum, int balance, List<string> notes)
+    private static DesignationReading Close(string text, double[] percents, double trace, double sum, int balance)
     {
+        List<string> notes = [];
         if (trace > MostTracePercent + 1e-9)
         {
             return new DesignationReading.Refused(string.Create(

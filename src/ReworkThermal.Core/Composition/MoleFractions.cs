@@ -63,8 +63,4 @@ public sealed class MoleFractions
 
         return MassFractions.FromMasses(masses);
     }
-
-    /// <summary>The mole fractions in index order, as a copy.</summary>
-    /// <returns><see cref="ElementData.Count"/> values [mol/mol].</returns>
-    public double[] ToArray() => (double[])_fractions.Clone();
 }

@@ -1,4 +1,3 @@
-using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Damage;
@@ -90,7 +89,7 @@ public sealed class DamageModel
         }
 
         PadDamage after = Heat(before, exposure);
-        bool newMelt = exposure.Melted && !(exposure.Start == ExposureStart.StraightOn && before.MoltenAtEnd);
+        bool newMelt = IsNewMelt(before, exposure);
         return after with
         {
             Exposures = before.Exposures + 1,
@@ -130,22 +129,6 @@ public sealed class DamageModel
         return new TouchCost(now, then);
     }
 
-    /// <summary>
-    /// The laminate gauge alone after one more history: the quick way for a search over many plans.
-    /// </summary>
-    /// <param name="before">The pad before it.</param>
-    /// <param name="history">Interface temperature.</param>
-    /// <returns>Damage sum, earlier heat included; 1 is delamination.</returns>
-    public Spread LaminateSumAfter(PadDamage before, TemperatureHistory history)
-    {
-        ArgumentNullException.ThrowIfNull(before);
-        LaminateSums spent = Kinetics.Spent(history);
-        return new Spread(
-            Kinetics.LowEnd(before.Mild.Laminate + spent),
-            before.Central.Laminate.CentralEnergy + spent.CentralEnergy,
-            Kinetics.HighEnd(before.Harsh.Laminate + spent));
-    }
-
     internal Spread IntermetallicUm(PadDamage state) =>
         _intermetallic.ThicknessUm(Duration.FromSeconds(state.LiquidSeconds), state.IntermetallicSquareUm2);
 
@@ -153,6 +136,10 @@ public sealed class DamageModel
         Kinetics.LowEnd(state.Mild.Laminate),
         state.Central.Laminate.CentralEnergy,
         Kinetics.HighEnd(state.Harsh.Laminate));
+
+    // A joint that is still molten from the exposure before does not melt again.
+    private static bool IsNewMelt(PadDamage before, PadExposure exposure) =>
+        exposure.Melted && !(exposure.Start == ExposureStart.StraightOn && before.MoltenAtEnd);
 
     private PadDamage Sum(PadDamage start, IEnumerable<PriorStep> steps) => steps
         .Select(step => PadExposure.Steady(step.Temperature, step.Time, step.Melts, charge: null, step.Region))
@@ -166,7 +153,7 @@ public sealed class DamageModel
     {
         LaminateSums spent = Kinetics.Spent(exposure.Interface);
         Spread barrel = Barrel?.Used(exposure.Interface.PeakCelsius, exposure.Region) ?? default;
-        bool newMelt = exposure.Melted && !(exposure.Start == ExposureStart.StraightOn && before.MoltenAtEnd);
+        bool newMelt = IsNewMelt(before, exposure);
         double solidBelowC = !exposure.Melted ? double.PositiveInfinity
             : exposure.Charge?.MoltenAbove.DegreesCelsius ?? double.NegativeInfinity;
         RatedEstimate<Speed> rate = exposure.Charge?.Motion == SolderMotion.Flowing ? Parameters.Copper.FlowingRate : Parameters.Copper.StillRate;

@@ -57,15 +57,4 @@ public static class DwellSearch
 
         HeatBudget After(Duration dwell) => model.Budget(model.After(before, touch(dwell)));
     }
-
-    /// <summary>Searches at a steady interface temperature, for a joint that melts.</summary>
-    /// <param name="model">The pad's model.</param>
-    /// <param name="before">What the pad has had.</param>
-    /// <param name="temperature">Interface temperature.</param>
-    /// <param name="charge">The solder, if known.</param>
-    /// <param name="most">Longest dwell to consider, above zero.</param>
-    /// <param name="limit">How much may be used.</param>
-    /// <returns>The longest dwell, or why there is none.</returns>
-    public static SafeDwell LongestSteady(DamageModel model, PadDamage before, Temperature temperature, MoltenContact? charge, Duration most, DwellLimit limit) =>
-        Longest(model, before, dwell => PadExposure.Steady(temperature, dwell, melted: true, charge), most, limit);
 }

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
@@ -65,5 +66,5 @@ public sealed class IntermetallicGrowth
     }
 
     private double Rate(double kelvin) =>
-        _parameters.SolidRate.Central * Math.Exp(-_parameters.SolidEnergy.Central.JoulesPerMole / (MolarGas.Constant * kelvin));
+        _parameters.SolidRate.Central * Math.Exp(-_parameters.SolidEnergy.Central.JoulesPerMole / (PhysicalConstants.MolarGas * kelvin));
 }

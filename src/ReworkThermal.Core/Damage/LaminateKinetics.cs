@@ -1,4 +1,5 @@
 using MathNet.Numerics.Integration;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
@@ -37,9 +38,9 @@ public sealed class LaminateKinetics
         ArgumentNullException.ThrowIfNull(parameters);
         _anchorK = parameters.AnchorTemperature.Kelvins;
         _errorK = parameters.InterfaceError.Central.Kelvins;
-        _lowB = parameters.ActivationEnergy.Low.JoulesPerMole / MolarGas.Constant;
-        _centralB = parameters.ActivationEnergy.Central.JoulesPerMole / MolarGas.Constant;
-        _highB = parameters.ActivationEnergy.High.JoulesPerMole / MolarGas.Constant;
+        _lowB = parameters.ActivationEnergy.Low.JoulesPerMole / PhysicalConstants.MolarGas;
+        _centralB = parameters.ActivationEnergy.Central.JoulesPerMole / PhysicalConstants.MolarGas;
+        _highB = parameters.ActivationEnergy.High.JoulesPerMole / PhysicalConstants.MolarGas;
         CentralTimeS = limits.TimeToDelamination.Central.Seconds;
         LowFactor = CentralTimeS / limits.TimeToDelamination.High.Seconds;
         HighFactor = CentralTimeS / limits.TimeToDelamination.Low.Seconds;

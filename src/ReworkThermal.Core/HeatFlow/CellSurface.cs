@@ -9,6 +9,29 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <param name="To">End of that stretch [m].</param>
 internal sealed record CellSurface(ThermalFace Face, int Cell, double Area, double Conductance, double From, double To)
 {
+    /// <summary>Middle of the stretch it covers: a radius or a height [m].</summary>
+    internal double Middle => (From + To) / 2;
+
+    /// <summary>Area of it that lies on part of a face [m2]; zero when none does.</summary>
+    /// <param name="face">The face.</param>
+    /// <param name="from">Begin of the part: a radius or a height [m].</param>
+    /// <param name="to">End of the part [m].</param>
+    internal double AreaWithin(ThermalFace face, double from, double to)
+    {
+        double low = Math.Max(from, From);
+        double high = Math.Min(to, To);
+        if (Face != face || high <= low)
+        {
+            return 0;
+        }
+
+        bool flat = face is ThermalFace.Top or ThermalFace.Bottom;
+        double share = flat
+            ? ((high * high) - (low * low)) / ((To * To) - (From * From))
+            : (high - low) / (To - From);
+        return Area * share;
+    }
+
     /// <summary>All outer surfaces of a grid. Steps between rings of different height count as insulated.</summary>
     internal static IEnumerable<CellSurface> Of(CellGrid grid)
     {

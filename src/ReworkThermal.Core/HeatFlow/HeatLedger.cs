@@ -3,7 +3,10 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <summary>Heat that came in by each channel, against what the body holds. The check that every run carries.</summary>
 internal sealed class HeatLedger
 {
-    private readonly double[] _joules = new double[16];
+    /// <summary>Most channels of a system: the length of every vector of heat flows by channel.</summary>
+    internal const int MostChannels = 16;
+
+    private readonly double[] _joules = new double[MostChannels];
     private double _atStart;
     private double _gross;
 

@@ -14,6 +14,8 @@ namespace ReworkThermal.Core.HeatFlow;
 internal sealed class ImplicitSolver
 {
     private const int MostRounds = 15;
+
+    // A correction must lessen the sum of all residuals to this share of it; otherwise it is halved, down to the least share.
     private const double NoGain = 0.95;
     private const double LeastShare = 0.2;
 
@@ -38,7 +40,7 @@ internal sealed class ImplicitSolver
 
         Rates = new double[length];
         BodyRates = new double[system.Bodies.Length];
-        ChannelWatts = new double[16];
+        ChannelWatts = new double[HeatLedger.MostChannels];
     }
 
     /// <summary>Heat flows into the cells at the solution [W].</summary>

@@ -33,7 +33,6 @@ internal sealed class JointBench
         {
             bodies.Add(new LumpedBody
             {
-                Name = ProbeNames.Connector,
                 HeatCapacity = connector.HeatCapacity.Central.JoulesPerKelvin,
                 Loss = connector.Loss.Central.WattsPerSquareMeterKelvin * connector.Surface.SquareMeters,
                 Room = room,
@@ -45,8 +44,8 @@ internal sealed class JointBench
         foreach (TipSource tip in _tips)
         {
             _faces.Add(bodies.Count);
-            bodies.Add(TipBody(tip, "face", 0));
-            bodies.Add(TipBody(tip, "sensor", (double)tip.PowerLimit.Watts));
+            bodies.Add(TipBody(tip, 0));
+            bodies.Add(TipBody(tip, (double)tip.PowerLimit.Watts));
         }
 
         double tail = Math.Max(geometry.TopPad, Math.Max(geometry.BottomPad, geometry.BarrelOuter));
@@ -91,7 +90,7 @@ internal sealed class JointBench
         ThermalFace face = side == BoardSide.Top ? ThermalFace.Top : ThermalFace.Bottom;
         if (jet is not null)
         {
-            System.Surfaces.AddConvection(face, contact, jet.Reach.Meters, jet.At, new TimeCourse.Constant(jet.Gas), Channels.Jet);
+            System.Surfaces.Loads.AddConvection(face, contact, jet.Reach.Meters, jet.At, new TimeCourse.Constant(jet.Gas), Channels.Jet);
         }
 
         if (tip is null)
@@ -105,9 +104,8 @@ internal sealed class JointBench
         return LastFace;
     }
 
-    private static LumpedBody TipBody(TipSource tip, string part, double limit) => new()
+    private static LumpedBody TipBody(TipSource tip, double limit) => new()
     {
-        Name = tip.Name + " " + part,
         HeatCapacity = tip.HeatCapacity.JoulesPerKelvin / 2,
         TemperatureK = tip.Set.Kelvins,
         SetK = tip.Set.Kelvins,
@@ -131,53 +129,33 @@ internal sealed class JointBench
         double covered = Math.Max(contact, jet?.Reach.Meters ?? 0);
         double topFrom = side == BoardSide.Top ? Math.Min(covered, rim) : 0;
         double topBare = side == BoardSide.Top ? contact : 0;
-        SurfaceSet surfaces = System.Surfaces;
-        surfaces.AddConvection(ThermalFace.Top, topFrom, rim, _ => top, room, Channels.RoomTop);
-        surfaces.AddRadiation(ThermalFace.Top, topBare, rim, _radiationShare, room, Channels.RoomTop);
+        SurfaceLoads loads = System.Surfaces.Loads;
+        loads.AddConvection(ThermalFace.Top, topFrom, rim, _ => top, room, Channels.RoomTop);
+        loads.AddRadiation(ThermalFace.Top, topBare, rim, _radiationShare, room, Channels.RoomTop);
         double height = Mesh.Grid.Axial.Faces[^1];
-        surfaces.AddConvection(ThermalFace.Rim, 0, height, _ => (top + bottom) / 2, room, Channels.Rim);
-        surfaces.AddRadiation(ThermalFace.Rim, 0, height, _radiationShare, room, Channels.Rim);
+        loads.AddConvection(ThermalFace.Rim, 0, height, _ => (top + bottom) / 2, room, Channels.Rim);
+        loads.AddRadiation(ThermalFace.Rim, 0, height, _radiationShare, room, Channels.Rim);
         double bottomFrom = side == BoardSide.Bottom ? Math.Min(covered, rim) : 0;
         double bottomBare = side == BoardSide.Bottom ? contact : 0;
         if (_problem.Preheat is not { } heat)
         {
-            surfaces.AddConvection(ThermalFace.Bottom, bottomFrom, rim, _ => bottom, room, Channels.RoomBottom);
-            surfaces.AddRadiation(ThermalFace.Bottom, bottomBare, rim, _radiationShare, room, Channels.RoomBottom);
+            loads.AddConvection(ThermalFace.Bottom, bottomFrom, rim, _ => bottom, room, Channels.RoomBottom);
+            loads.AddRadiation(ThermalFace.Bottom, bottomBare, rim, _radiationShare, room, Channels.RoomBottom);
             return;
         }
 
         double disc = Math.Min(rim, heat.Radius.Meters);
         double share = heat.RoomConvectionShare;
-        surfaces.AddConvection(ThermalFace.Bottom, bottomFrom, rim, r => r < disc ? bottom * share : bottom, room, Channels.RoomBottom);
-        surfaces.AddRadiation(ThermalFace.Bottom, bottomBare, disc, _radiationShare * heat.RoomViewShare, room, Channels.RoomBottom);
+        loads.AddConvection(ThermalFace.Bottom, bottomFrom, rim, r => r < disc ? bottom * share : bottom, room, Channels.RoomBottom);
+        loads.AddRadiation(ThermalFace.Bottom, bottomBare, disc, _radiationShare * heat.RoomViewShare, room, Channels.RoomBottom);
         if (disc < rim)
         {
-            surfaces.AddRadiation(ThermalFace.Bottom, disc, rim, _radiationShare, room, Channels.RoomBottom);
+            loads.AddRadiation(ThermalFace.Bottom, disc, rim, _radiationShare, room, Channels.RoomBottom);
         }
 
         foreach (FaceCondition condition in heat.Conditions)
         {
-            AddHeat(condition, bottomBare, disc);
-        }
-    }
-
-    private void AddHeat(FaceCondition condition, double from, double to)
-    {
-        switch (condition)
-        {
-            case FaceCondition.Convection convection:
-                double coefficient = convection.Coefficient.WattsPerSquareMeterKelvin;
-                System.Surfaces.AddConvection(ThermalFace.Bottom, from, to, _ => coefficient, convection.Gas, Channels.Preheater);
-                break;
-            case FaceCondition.Radiation radiation:
-                System.Surfaces.AddRadiation(ThermalFace.Bottom, from, to, radiation.ExchangeFactor, radiation.Surroundings, Channels.Preheater);
-                break;
-            case FaceCondition.Flux flux:
-                double value = flux.Value.WattsPerSquareMeter;
-                System.Surfaces.AddFlux(ThermalFace.Bottom, from, to, _ => value, Channels.Preheater);
-                break;
-            default:
-                throw new ArgumentException("a preheater gives convection, radiation or a flux", nameof(condition));
+            loads.Add(ThermalFace.Bottom, bottomBare, disc, condition, Channels.Preheater);
         }
     }
 

@@ -5,17 +5,11 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <summary>The mesh of a joint on its board: which rows are which layer, which cells are solder, leg, pads.</summary>
 internal sealed class JointMesh
 {
-    private const double FineM = 0.12e-3;
-    private const double Growth = 1.25;
+    // Height of a cell of dielectric before refinement [m].
     private const double DielectricCellM = 0.15e-3;
-    private const double LeastCellM = 10e-6;
-
-    // A copper plane under a jet is a fin of sqrt(k t / h), about 9 mm; its edge needs a few cells along that.
-    private const double JetCellM = 2.5e-3;
 
     private readonly JointSite _site;
     private readonly double _refinement;
-    private readonly double _jetReachM;
     private readonly List<double> _heights = [0];
     private readonly int[] _copperRow;
 
@@ -26,15 +20,13 @@ internal sealed class JointMesh
     /// <param name="refinement">Cells per direction over those that the geometry asks for.</param>
     internal JointMesh(JointSite site, IEnumerable<double> edgesM, double jetReachM, double refinement)
     {
-        _jetReachM = jetReachM;
         _site = site;
         _refinement = refinement;
         Geometry = JointGeometry.Of(site.Joint);
         _copperRow = new int[site.Board.StackUp.Copper.Count];
         StackRows();
-        Grid = new CellGrid(RadialAxis(edgesM), new MeshAxis(_heights.ToArray()));
+        Grid = new CellGrid(new JointRadialAxis(Geometry, jetReachM, refinement).Make(site, edgesM), new MeshAxis(_heights.ToArray()));
         JointFilling.Fill(this, site);
-        SolderCells = [.. Enumerable.Range(0, Grid.Count).Where(p => Grid.MaterialAt(p)?.Melts == true)];
     }
 
     internal JointGeometry Geometry { get; }
@@ -42,7 +34,7 @@ internal sealed class JointMesh
     internal CellGrid Grid { get; }
 
     /// <summary>Solder cells by position; empty until a solder is filled in.</summary>
-    internal int[] SolderCells { get; private set; }
+    internal int[] SolderCells { get; private set; } = [];
 
     /// <summary>Row of the top fillet or pad solder, or -1.</summary>
     internal int TopSolderRow { get; private set; } = -1;
@@ -159,92 +151,4 @@ internal sealed class JointMesh
     private void AddDielectric(double thickness) => AddRow(thickness, Math.Max(1, (int)Math.Ceiling(_refinement * Math.Round(thickness / DielectricCellM + 0.3))));
 
     private void AddRow(double thickness, int cells) => MeshAxis.AddCells(_heights, _heights[^1], _heights[^1] + thickness, cells, 1);
-
-    private MeshAxis RadialAxis(IEnumerable<double> edges)
-    {
-        JointGeometry g = Geometry;
-        List<double> places = [g.CoreRadius, g.BarrelInner, g.BarrelOuter, g.TopPad, g.BottomPad];
-        double rim = _site.Board.EquivalentRadius.Meters;
-        for (int layer = 0; layer < _copperRow.Length; layer++)
-        {
-            double land = JointFilling.LandRadius(g, layer, _copperRow.Length);
-            switch (_site.Joint.Connections[layer])
-            {
-                case PlaneConnection.Relieved relieved:
-                    places.Add(land);
-                    places.Add(land + relieved.Length.Meters);
-                    break;
-                case PlaneConnection.Isolated isolated:
-                    places.Add(isolated.Antipad.Meters / 2);
-                    break;
-                default:
-                    break;
-            }
-        }
-
-        places.AddRange(edges);
-        if (_jetReachM > 0)
-        {
-            places.Add(EvenFromM);
-            places.Add(_jetReachM);
-        }
-
-        List<double> faces = [0];
-        double from = 0;
-        foreach (double place in Kept(places, g, rim))
-        {
-            AddStretch(faces, from, place);
-            from = place;
-        }
-
-        return new MeshAxis(faces.ToArray());
-    }
-
-    // Breakpoints in order; what lies closer than 10 um to the one before is the same place.
-    private static List<double> Kept(List<double> places, JointGeometry g, double rim)
-    {
-        List<double> kept = [];
-        double[] walls = [g.CoreRadius, g.BarrelInner, g.BarrelOuter];
-        foreach (double place in places.Where(p => p > 0 && p < rim).Append(rim).Order())
-        {
-            if (kept.Count == 0 || place - kept[^1] >= LeastCellM)
-            {
-                kept.Add(place);
-            }
-            else if (walls.Contains(place))
-            {
-                kept[^1] = place;
-            }
-        }
-
-        return kept;
-    }
-
-    // Where growing cells reach the width that a jet asks for.
-    private double EvenFromM => Geometry.BarrelOuter + ((JetCellM - FineM) / (Growth - 1));
-
-    private void AddStretch(List<double> faces, double from, double to)
-    {
-        JointGeometry g = Geometry;
-        double slack = 1e-12;
-        if (to <= g.BarrelOuter + slack)
-        {
-            bool wall = g.BarrelOuter > g.BarrelInner && from >= g.BarrelInner - slack;
-            int inside = wall ? 1 : Math.Max(2, (int)Math.Ceiling((to - from) / 0.25e-3));
-            MeshAxis.AddCells(faces, from, to, wall ? 1 : (int)Math.Ceiling(inside * _refinement), 1);
-            return;
-        }
-
-        if (from >= EvenFromM - slack && to <= _jetReachM + slack)
-        {
-            MeshAxis.AddCells(faces, from, to, (int)Math.Ceiling(_refinement * (to - from) / JetCellM), 1);
-            return;
-        }
-
-        double growth = (Growth - 1) / _refinement;
-        double first = (FineM / _refinement) + (growth * Math.Max(0, from - g.BarrelOuter));
-        double last = (FineM / _refinement) + (growth * (to - g.BarrelOuter));
-        int cells = Math.Max(1, (int)Math.Round(Math.Log(last / first) / Math.Log(1 + growth)));
-        MeshAxis.AddCells(faces, from, to, cells, cells > 1 ? Math.Pow(last / first, 1.0 / cells) : 1);
-    }
 }

@@ -43,7 +43,7 @@ internal static class JointReport
     {
         TemperatureHistory coldest = run.Probes[ProbeNames.ColdestSolder];
         double wanted = problem.FlowTemperature.DegreesCelsius + problem.Superheat.Kelvins;
-        double? reached = FirstAbove(coldest, wanted);
+        double? reached = coldest.FirstAt(wanted);
         if (reached is { } moment)
         {
             Touch? during = problem.Touches.LastOrDefault(t => t.Start.Seconds <= moment + 1e-9);
@@ -51,26 +51,6 @@ internal static class JointReport
         }
 
         return new FlowReport(problem.FlowTemperature.DegreesCelsius, problem.Superheat.Kelvins, reached, coldest.PeakCelsius);
-    }
-
-    private static double? FirstAbove(TemperatureHistory history, double celsius)
-    {
-        ReadOnlySpan<double> t = history.Seconds;
-        ReadOnlySpan<double> value = history.Celsius;
-        if (value[0] >= celsius)
-        {
-            return t[0];
-        }
-
-        for (int i = 1; i < t.Length; i++)
-        {
-            if (value[i] >= celsius)
-            {
-                return t[i - 1] + ((t[i] - t[i - 1]) * (celsius - value[i - 1]) / (value[i] - value[i - 1]));
-            }
-        }
-
-        return null;
     }
 
     private static NeighbourReport Judge(Neighbour neighbour, HeatRun run)

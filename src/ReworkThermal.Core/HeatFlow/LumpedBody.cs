@@ -3,14 +3,11 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <summary>A body at one temperature beside the meshed one: half of a tip, a connector shell.</summary>
 internal sealed class LumpedBody
 {
-    /// <summary>Name for probes.</summary>
-    internal required string Name { get; init; }
-
     /// <summary>Heat capacity [J/K], above zero.</summary>
     internal required double HeatCapacity { get; init; }
 
-    /// <summary>Temperature [K].</summary>
-    internal double TemperatureK { get; set; }
+    /// <summary>Temperature at the start [K].</summary>
+    internal double TemperatureK { get; init; }
 
     /// <summary>Loss to the room [W/K].</summary>
     internal double Loss { get; init; }
@@ -22,10 +19,10 @@ internal sealed class LumpedBody
     internal int Channel { get; init; }
 
     /// <summary>Greatest heater power [W], zero without a heater.</summary>
-    internal double HeaterLimitW { get; set; }
+    internal double HeaterLimitW { get; init; }
 
     /// <summary>Temperature the heater holds [K].</summary>
-    internal double SetK { get; set; }
+    internal double SetK { get; init; }
 
     /// <summary>
     /// Range below the set temperature over which the controller goes from off to full power [K]. A good controller holds its sensor

@@ -6,5 +6,5 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <param name="PeakDifferenceK">Largest difference over its extent [K].</param>
 /// <param name="PeakRateKPerS">Fastest heating of its near edge [K/s].</param>
 /// <param name="LimitCelsius">Highest temperature it may have [°C]; null when none is known.</param>
-/// <param name="Warnings">Limits that were passed, one sentence each; empty when it is safe.</param>
+/// <param name="Warnings">Limits that were passed or come near within their doubtful range, one sentence each; empty when it is safe.</param>
 public sealed record NeighbourReport(string Name, double PeakCelsius, double PeakDifferenceK, double PeakRateKPerS, double? LimitCelsius, IReadOnlyList<string> Warnings);

@@ -5,8 +5,9 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <summary>Turns a posed problem into a thermal system, and refuses what cannot be.</summary>
 internal static class PosedCompiler
 {
-    // A cell of automatic meshing covers at most this share of a stretch.
-    private const int CellsPerStretch = 40;
+    // Cells over the whole length where the program chooses them, and the least over any stretch of it.
+    private const int CellsPerLength = 40;
+    private const int LeastCellsPerStretch = 4;
 
     internal static ThermalSystem Compile(PosedProblem problem, SolverSettings settings)
     {
@@ -62,28 +63,20 @@ internal static class PosedCompiler
             double to = patch.To.Meters;
             Require(from >= 0 && to > from, "a face patch must end beyond where it begins");
             int channel = system.Channel(patch.Face.ToString().ToLowerInvariant());
-            switch (patch.Condition)
-            {
-                case FaceCondition.Convection convection:
-                    double coefficient = convection.Coefficient.WattsPerSquareMeterKelvin;
-                    Require(coefficient >= 0 && double.IsFinite(coefficient), "a heat-transfer coefficient must not be negative");
-                    system.Surfaces.AddConvection(patch.Face, from, to, _ => coefficient, convection.Gas, channel);
-                    break;
-                case FaceCondition.Radiation radiation:
-                    Require(radiation.ExchangeFactor is >= 0 and <= 1, "an exchange factor lies between 0 and 1");
-                    system.Surfaces.AddRadiation(patch.Face, from, to, radiation.ExchangeFactor, radiation.Surroundings, channel);
-                    break;
-                case FaceCondition.Flux flux:
-                    double value = flux.Value.WattsPerSquareMeter;
-                    system.Surfaces.AddFlux(patch.Face, from, to, _ => value, channel);
-                    break;
-                case FaceCondition.Held held:
-                    system.Surfaces.AddHeld(patch.Face, from, to, held.Surface, channel);
-                    break;
-                default:
-                    throw new ArgumentException("unknown face condition", nameof(patches));
-            }
+            Check(patch.Condition);
+            system.Surfaces.Loads.Add(patch.Face, from, to, patch.Condition, channel);
         }
+    }
+
+    private static void Check(FaceCondition condition)
+    {
+        if (condition is FaceCondition.Convection convection)
+        {
+            double coefficient = convection.Coefficient.WattsPerSquareMeterKelvin;
+            Require(coefficient >= 0 && double.IsFinite(coefficient), "a heat-transfer coefficient must not be negative");
+        }
+
+        Require(condition is not FaceCondition.Radiation { ExchangeFactor: not (>= 0 and <= 1) }, "an exchange factor lies between 0 and 1");
     }
 
     private static MeshAxis Axis(double start, IReadOnlyList<Division>? divisions, List<double> breaks, double refinement)
@@ -94,7 +87,7 @@ internal static class PosedCompiler
             double whole = breaks[^1] - breaks[0];
             for (int s = 0; s + 1 < breaks.Count; s++)
             {
-                int cells = (int)Math.Ceiling(refinement * Math.Max(4, CellsPerStretch * (breaks[s + 1] - breaks[s]) / whole));
+                int cells = (int)Math.Ceiling(refinement * Math.Max(LeastCellsPerStretch, CellsPerLength * (breaks[s + 1] - breaks[s]) / whole));
                 MeshAxis.AddCells(faces, breaks[s], breaks[s + 1], cells, 1);
             }
 

@@ -16,9 +16,6 @@ internal sealed class RunRecorder : IStageObserver
         _solder = solder;
     }
 
-    /// <summary>Number of samples kept.</summary>
-    internal int Count => _rows.Count;
-
     /// <summary>Heat flows at the state being taken, by channel [W].</summary>
     internal double[]? ChannelWatts { get; set; }
 

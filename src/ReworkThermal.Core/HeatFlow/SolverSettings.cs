@@ -14,7 +14,7 @@ public sealed record SolverSettings
     /// <summary>Longest time step; null lets the error control choose.</summary>
     public Duration? LongestStep { get; init; }
 
-    /// <summary>First time step after each change of boundary conditions; null takes a thousandth of the stretch, at most 1 ms.</summary>
+    /// <summary>First time step after each change of boundary conditions; null takes 1 ms, in a posed problem at most a thousandth of the stretch.</summary>
     public Duration? FirstStep { get; init; }
 
     /// <summary>Whether to solve again on a doubled mesh and state the difference as the error estimate.</summary>

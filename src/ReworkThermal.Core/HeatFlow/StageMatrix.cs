@@ -3,20 +3,18 @@ using ReworkThermal.Core.Numerics;
 namespace ReworkThermal.Core.HeatFlow;
 
 /// <summary>
-/// The matrix C/a + K of an implicit stage, symmetric positive definite, with the lumped bodies as a border that is eliminated by its
-/// Schur complement. It is factored afresh only when the step, the boundary conditions or a melting slope changed, and then only its
+/// The matrix C/a + K of an implicit stage, symmetric positive definite, with the lumped bodies as its border
+/// (<see cref="BodyBorder"/>). It is factored afresh only when the step, the boundary conditions or a melting slope changed, and then only its
 /// tail (the joint) unless the step or the boundary conditions changed.
 /// </summary>
 internal sealed class StageMatrix
 {
+    // Relative change of a melting slope from which a factor is renewed; a factor that is this far off still converges in a few rounds.
     private const double SlopeChange = 0.05;
 
     private readonly ThermalSystem _system;
     private readonly BandedCholesky _matrix;
-    private readonly double[][] _border;
-    private readonly double[][] _reduced;
-    private readonly double[,] _schur;
-    private readonly double[,] _schurBase;
+    private readonly BodyBorder _bodies;
     private readonly int[] _empty;
     private readonly int _cells;
     private readonly double[] _factoredHeat;
@@ -29,18 +27,13 @@ internal sealed class StageMatrix
         _system = system;
         _matrix = system.Matrix;
         _cells = system.Grid.Count;
-        int bodies = system.Bodies.Length;
-        _border = [.. system.Bodies.Select(_ => new double[_matrix.VectorLength])];
-        _reduced = [.. system.Bodies.Select(_ => new double[_matrix.VectorLength])];
-        _schur = new double[bodies, bodies];
-        _schurBase = new double[bodies, bodies];
+        _bodies = new BodyBorder(system);
         _empty = [.. Enumerable.Range(0, _cells).Where(p => system.Grid.MaterialAt(p) is null)];
         _factoredHeat = new double[system.Network.Phase.Count];
         _diagonal = new double[_cells];
         Heat = new double[_matrix.VectorLength];
         Surround = new double[system.Network.Phase.Count];
         Correction = new double[_matrix.VectorLength];
-        BodyCorrection = new double[bodies];
     }
 
     /// <summary>Heat capacity of each cell in the factored matrix [J/K].</summary>
@@ -50,7 +43,7 @@ internal sealed class StageMatrix
     internal double[] Correction { get; }
 
     /// <summary>Residual of each lumped body before a solve [W], correction after it [K].</summary>
-    internal double[] BodyCorrection { get; }
+    internal double[] BodyCorrection => _bodies.Correction;
 
     /// <summary>
     /// Implicit weight times step times the conductances of a cell to all around it, in the factored matrix [J/K]; by slot of the cells
@@ -105,10 +98,19 @@ internal sealed class StageMatrix
             }
 
             Factorisations++;
-            ReduceBorder();
+            _bodies.Reduce();
         }
 
-        AssembleSchur(a, seconds, bodyK);
+        _bodies.Assemble(a, seconds, bodyK);
+    }
+
+    /// <summary>Solves for the corrections of cells and bodies, in place of their residuals.</summary>
+    internal void Solve()
+    {
+        Solves++;
+        _matrix.Forward(Correction, 0);
+        _bodies.Solve(Correction);
+        _matrix.Backward(Correction, 0);
     }
 
     private void AssembleDiagonal(double a, bool whole, int from)
@@ -180,99 +182,5 @@ internal sealed class StageMatrix
         {
             _matrix.SetColumn(p, _diagonal[p], -near[lead + p], -far[lead + p]);
         }
-    }
-
-    private void ReduceBorder()
-    {
-        foreach (double[] border in _border)
-        {
-            border.AsSpan().Clear();
-        }
-
-        foreach ((int body, int cell, double conductance) in _system.CellLinks)
-        {
-            _border[body][cell] -= conductance;
-        }
-
-        SurfaceSet surfaces = _system.Surfaces;
-        for (int s = 0; _system.ToolFace >= 0 && s < surfaces.Cells.Length; s++)
-        {
-            if (surfaces.ToolFilm[s] > 0)
-            {
-                _border[_system.ToolFace][surfaces.Cells[s]] -= surfaces.Conductance[s] * surfaces.ToolFilm[s] / surfaces.Stiffness[s];
-            }
-        }
-
-        for (int b = 0; b < _border.Length; b++)
-        {
-            _border[b].AsSpan().CopyTo(_reduced[b]);
-            int first = Array.FindIndex(_border[b], v => v != 0);
-            if (first >= 0)
-            {
-                _matrix.Forward(_reduced[b], first);
-            }
-
-            for (int c = 0; c <= b; c++)
-            {
-                _schurBase[b, c] = -Dense.Dot(_reduced[b], _reduced[c], _matrix.TailStart, _cells);
-            }
-        }
-    }
-
-    private void AssembleSchur(double a, double seconds, double[] bodyK)
-    {
-        int bodies = _border.Length;
-        for (int b = 0; b < bodies; b++)
-        {
-            for (int c = 0; c <= b; c++)
-            {
-                _schur[b, c] = _schurBase[b, c];
-            }
-
-            LumpedBody body = _system.Bodies[b];
-            _schur[b, b] += (body.HeatCapacity / a) - body.Outside(seconds, bodyK[b]).Slope;
-        }
-
-        foreach ((int body, int _, double conductance) in _system.CellLinks)
-        {
-            _schur[body, body] += conductance;
-        }
-
-        foreach ((int first, int second, double conductance) in _system.BodyLinks)
-        {
-            _schur[first, first] += conductance;
-            _schur[second, second] += conductance;
-            _schur[Math.Max(first, second), Math.Min(first, second)] -= conductance;
-        }
-
-        SurfaceSet surfaces = _system.Surfaces;
-        for (int s = 0; _system.ToolFace >= 0 && s < surfaces.Cells.Length; s++)
-        {
-            double film = surfaces.ToolFilm[s];
-            if (film > 0)
-            {
-                _schur[_system.ToolFace, _system.ToolFace] += film * (1 - (film / surfaces.Stiffness[s]));
-            }
-        }
-    }
-
-    /// <summary>Solves for the corrections of cells and bodies, in place of their residuals.</summary>
-    internal void Solve()
-    {
-        Solves++;
-        _matrix.Forward(Correction, 0);
-        int bodies = _border.Length;
-        for (int b = 0; b < bodies; b++)
-        {
-            BodyCorrection[b] -= Dense.Dot(_reduced[b], Correction, _matrix.TailStart, _cells);
-        }
-
-        SmallSystem.SolveSymmetric(_schur, BodyCorrection);
-        for (int b = 0; b < bodies; b++)
-        {
-            Dense.AddScaled(-BodyCorrection[b], _reduced[b], Correction, _matrix.TailStart, _cells);
-        }
-
-        _matrix.Backward(Correction, 0);
     }
 }

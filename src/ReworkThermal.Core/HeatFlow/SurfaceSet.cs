@@ -1,33 +1,22 @@
-using ReworkThermal.Core.Numerics;
-
 namespace ReworkThermal.Core.HeatFlow;
 
 /// <summary>
-/// The outer surfaces of the cells and what acts on them. Each surface has its own temperature, found from the balance between the
-/// half cell behind it and everything in front of it (convection, radiation, imposed flux, a tool's face).
+/// The outer surfaces of the cells. Each surface has its own temperature, found from the balance between the half cell behind it and
+/// everything in front of it: its <see cref="Loads"/> and a tool's face.
 /// </summary>
 internal sealed class SurfaceSet
 {
-    /// <summary>Stefan-Boltzmann constant [W/m2K4], CODATA 2018 (exact in the 2019 SI).</summary>
-    internal const double StefanBoltzmann = 5.670374419e-8;
-
-    private readonly List<Film> _films = [];
-    private readonly List<Film> _radiators = [];
-    private readonly List<Flux> _fluxes = [];
     private readonly int[] _melting;
     private readonly double[] _supply;
     private readonly double[] _fourth;
-    private readonly double[] _filmSum;
-    private readonly double[] _radiationSum;
-    private readonly double[] _imposed;
     private readonly (int[] Order, double[] Ends)[] _byFace;
-    private bool _stale = true;
 
     internal SurfaceSet(CellGrid grid)
     {
         All = [.. CellSurface.Of(grid)];
         Conductance = [.. All.Select(s => s.Conductance)];
         Cells = [.. All.Select(s => s.Cell)];
+        Loads = new SurfaceLoads(All, Conductance);
         TemperatureK = new double[All.Length];
         Slope = new double[All.Length];
         Stiffness = new double[All.Length];
@@ -39,11 +28,11 @@ internal sealed class SurfaceSet
         })];
         _supply = new double[All.Length];
         _fourth = new double[All.Length];
-        _filmSum = new double[All.Length];
-        _radiationSum = new double[All.Length];
-        _imposed = new double[All.Length];
         _melting = [.. Enumerable.Range(0, All.Length).Where(i => grid.MaterialAt(Cells[i])!.Melts)];
     }
+
+    /// <summary>What acts on the surfaces besides a tool.</summary>
+    internal SurfaceLoads Loads { get; }
 
     /// <summary>All surfaces.</summary>
     internal CellSurface[] All { get; }
@@ -69,55 +58,17 @@ internal sealed class SurfaceSet
     /// <summary>Takes everything away that acts on the surfaces.</summary>
     internal void Clear()
     {
-        _films.Clear();
-        _radiators.Clear();
-        _fluxes.Clear();
-        _stale = true;
+        Loads.Clear();
         ToolFilm.AsSpan().Clear();
-    }
-
-    /// <summary>Adds convection over part of a face.</summary>
-    internal void AddConvection(ThermalFace face, double from, double to, Func<double, double> coefficient, TimeCourse gas, int channel)
-    {
-        double[] film = new double[All.Length];
-        Each(face, from, to, (s, area, at) => film[s] = coefficient(at) * area);
-        _films.Add(new Film(film, gas, channel));
-        _stale = true;
-    }
-
-    /// <summary>Holds part of a face at a temperature.</summary>
-    internal void AddHeld(ThermalFace face, double from, double to, TimeCourse course, int channel)
-    {
-        const double muchLarger = 1e6;
-        double[] film = new double[All.Length];
-        Each(face, from, to, (s, area, _) => film[s] = muchLarger * Conductance[s] * area / All[s].Area);
-        _films.Add(new Film(film, course, channel));
-        _stale = true;
-    }
-
-    /// <summary>Adds radiation over part of a face: q = exchange sigma (Ts^4 - T^4).</summary>
-    internal void AddRadiation(ThermalFace face, double from, double to, double exchange, TimeCourse surroundings, int channel)
-    {
-        double[] factor = new double[All.Length];
-        Each(face, from, to, (s, area, _) => factor[s] = exchange * StefanBoltzmann * area);
-        _radiators.Add(new Film(factor, surroundings, channel));
-        _stale = true;
-    }
-
-    /// <summary>Adds an imposed flux over part of a face [W/m2].</summary>
-    internal void AddFlux(ThermalFace face, double from, double to, Func<double, double> flux, int channel)
-    {
-        double[] power = new double[All.Length];
-        Each(face, from, to, (s, area, at) => power[s] = flux(at) * area);
-        _fluxes.Add(new Flux(power, channel));
-        _stale = true;
     }
 
     /// <summary>Puts a tool's face on a disc.</summary>
     internal void Touch(ThermalFace face, double radiusM, double conductancePerArea)
     {
-        ToolFilm.AsSpan().Clear();
-        Each(face, 0, radiusM, (s, area, _) => ToolFilm[s] = conductancePerArea * area);
+        for (int s = 0; s < All.Length; s++)
+        {
+            ToolFilm[s] = conductancePerArea * All[s].AreaWithin(face, 0, radiusM);
+        }
     }
 
     /// <summary>Half-cell conductances of cells that melt, after a change of liquid fraction.</summary>
@@ -156,59 +107,32 @@ internal sealed class SurfaceSet
     /// <returns>Heat flow from the tool's face into the body [W].</returns>
     internal double Evaluate(double seconds, ReadOnlySpan<double> cellTemperatureK, double toolFaceK, double[] rates, double[] channelWatts)
     {
-        if (_stale)
-        {
-            SumUp();
-        }
-
+        double[] imposed = Loads.Imposed;
         for (int s = 0; s < Cells.Length; s++)
         {
-            _supply[s] = (Conductance[s] * cellTemperatureK[Cells[s]]) + (ToolFilm[s] * toolFaceK) + _imposed[s];
+            _supply[s] = (Conductance[s] * cellTemperatureK[Cells[s]]) + (ToolFilm[s] * toolFaceK) + imposed[s];
         }
 
-        foreach (Film film in _films)
-        {
-            Dense.AddScaled(film.Course.KelvinAt(seconds), film.Strength, _supply, 0, Cells.Length);
-        }
-
-        foreach (Film radiator in _radiators)
-        {
-            Dense.AddScaled(Fourth(radiator.Course.KelvinAt(seconds)), radiator.Strength, _supply, 0, Cells.Length);
-        }
-
+        Loads.AddSupply(seconds, _supply);
         double fromTool = 0;
         for (int s = 0; s < Cells.Length; s++)
         {
             double surface = Balance(s);
             TemperatureK[s] = surface;
-            _fourth[s] = Fourth(surface);
+            _fourth[s] = SurfaceLoads.Fourth(surface);
             rates[Cells[s]] += Conductance[s] * (surface - cellTemperatureK[Cells[s]]);
             fromTool += ToolFilm[s] * (toolFaceK - surface);
         }
 
-        foreach (Film film in _films)
-        {
-            channelWatts[film.Channel] += (film.Sum * film.Course.KelvinAt(seconds)) - Dense.Dot(film.Strength, TemperatureK, 0, Cells.Length);
-        }
-
-        foreach (Film radiator in _radiators)
-        {
-            channelWatts[radiator.Channel] += (radiator.Sum * Fourth(radiator.Course.KelvinAt(seconds))) - Dense.Dot(radiator.Strength, _fourth, 0, Cells.Length);
-        }
-
-        foreach (Flux flux in _fluxes)
-        {
-            channelWatts[flux.Channel] += flux.Sum;
-        }
-
+        Loads.Book(seconds, TemperatureK, _fourth, channelWatts);
         return fromTool;
     }
 
     // Surface temperature from its balance: linear in everything but radiation, for which Newton's method doubles the digits each round.
     private double Balance(int s)
     {
-        double stiffness = Conductance[s] + ToolFilm[s] + _filmSum[s];
-        double radiation = _radiationSum[s];
+        double stiffness = Conductance[s] + ToolFilm[s] + Loads.FilmSum[s];
+        double radiation = Loads.RadiationSum[s];
         double surface = TemperatureK[s];
         double slope = stiffness;
         if (radiation == 0)
@@ -233,61 +157,5 @@ internal sealed class SurfaceSet
         Stiffness[s] = slope;
         Slope[s] = Conductance[s] * (slope - Conductance[s]) / slope;
         return surface;
-    }
-
-    private void SumUp()
-    {
-        _filmSum.AsSpan().Clear();
-        _radiationSum.AsSpan().Clear();
-        _imposed.AsSpan().Clear();
-        foreach (Film film in _films)
-        {
-            Dense.AddScaled(1, film.Strength, _filmSum, 0, Cells.Length);
-        }
-
-        foreach (Film radiator in _radiators)
-        {
-            Dense.AddScaled(1, radiator.Strength, _radiationSum, 0, Cells.Length);
-        }
-
-        foreach (Flux flux in _fluxes)
-        {
-            Dense.AddScaled(1, flux.Power, _imposed, 0, Cells.Length);
-        }
-
-        _stale = false;
-    }
-
-    // Odd in temperature: a trial of Newton's method may lie below absolute zero, and there too a warmer surface must send out more.
-    private static double Fourth(double kelvin) => kelvin * kelvin * kelvin * Math.Abs(kelvin);
-
-    private void Each(ThermalFace face, double from, double to, Action<int, double, double> act)
-    {
-        for (int s = 0; s < All.Length; s++)
-        {
-            CellSurface surface = All[s];
-            double low = Math.Max(from, surface.From);
-            double high = Math.Min(to, surface.To);
-            if (surface.Face != face || high <= low)
-            {
-                continue;
-            }
-
-            bool flat = face is ThermalFace.Top or ThermalFace.Bottom;
-            double share = flat
-                ? ((high * high) - (low * low)) / ((surface.To * surface.To) - (surface.From * surface.From))
-                : (high - low) / (surface.To - surface.From);
-            act(s, surface.Area * share, (surface.From + surface.To) / 2);
-        }
-    }
-
-    private sealed record Film(double[] Strength, TimeCourse Course, int Channel)
-    {
-        internal double Sum { get; } = Strength.Sum();
-    }
-
-    private sealed record Flux(double[] Power, int Channel)
-    {
-        internal double Sum { get; } = Power.Sum();
     }
 }

@@ -45,6 +45,27 @@ public sealed class TemperatureHistory
     /// <summary>Highest sampled temperature [°C].</summary>
     public double PeakCelsius => _celsius.Max();
 
+    /// <summary>First time at which the temperature has risen to a value, linear between samples.</summary>
+    /// <param name="celsius">Temperature [°C].</param>
+    /// <returns>Time [s], the first sample's when it is there already; null when it never is.</returns>
+    public double? FirstAt(double celsius)
+    {
+        if (_celsius[0] >= celsius)
+        {
+            return _seconds[0];
+        }
+
+        for (int i = 1; i < _celsius.Length; i++)
+        {
+            if (_celsius[i] >= celsius)
+            {
+                return _seconds[i - 1] + ((_seconds[i] - _seconds[i - 1]) * (celsius - _celsius[i - 1]) / (_celsius[i] - _celsius[i - 1]));
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Temperature at a time, linear between samples; the end values beyond the ends.</summary>
     /// <param name="seconds">Time [s].</param>
     /// <returns>Temperature [°C].</returns>

@@ -25,8 +25,8 @@ internal sealed class TransientEngine
     private readonly IStageObserver? _observer;
     private readonly double[] _known;
     private readonly double[] _bodyKnown;
-    private readonly double[] _watts0 = new double[16];
-    private readonly double[] _wattsInner = new double[16];
+    private readonly double[] _watts0 = new double[HeatLedger.MostChannels];
+    private readonly double[] _wattsInner = new double[HeatLedger.MostChannels];
     private readonly int _filled;
     private StageState _before;
     private StageState _now;

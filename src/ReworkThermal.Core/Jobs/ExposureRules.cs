@@ -5,8 +5,6 @@ namespace ReworkThermal.Core.Jobs;
 /// <summary>What a logged touch must look like.</summary>
 internal static class ExposureRules
 {
-    private const double SecondsPerDay = 86_400;
-
     /// <summary>Says why a touch cannot be logged.</summary>
     /// <param name="gate">The job so far.</param>
     /// <param name="logged">The touch.</param>
@@ -16,7 +14,7 @@ internal static class ExposureRules
         Exposure exposure = logged.Exposure;
         return (logged.Ends is int start ? JobRules.OpenTouch(gate, start) : null)
             ?? JobRules.Tools(exposure.Tools)
-            ?? JobRules.Within("the dwell", exposure.Dwell, SecondsPerDay)
+            ?? JobRules.Within("the dwell", exposure.Dwell, JobRules.SecondsPerDay)
             ?? JobRules.SomePads(gate, [.. exposure.Pads.Select(p => p.Pad)])
             ?? (exposure.StartedAt.Year is < 2000 or > 2200 ? "the touch must have begun between the years 2000 and 2200" : null)
             ?? (exposure.BoardAtStart is Temperature board ? JobRules.Within("the board temperature", board) : null)
@@ -34,7 +32,7 @@ internal static class ExposureRules
         }
 
         ReadOnlySpan<double> seconds = series.History.Seconds;
-        return seconds[0] < 0 || seconds[^1] > SecondsPerDay
+        return seconds[0] < 0 || seconds[^1] > JobRules.SecondsPerDay
             ? $"the temperature series of pad {share.Pad} must lie between 0 s, the beginning of the touch, and one day"
             : series.History.PeakCelsius > 2000
                 ? $"the temperature series of pad {share.Pad} must stay below 2000 °C"
@@ -43,5 +41,5 @@ internal static class ExposureRules
 
     private static string? Added(AddedSolder added) =>
         EventText.Required("the added alloy", added.Designation)
-        ?? (added.Mass is { Milligrams: double mg } && !(mg >= 0 && mg <= 1e6) ? "the added mass must be between 0 and 1 kg" : null);
+        ?? JobRules.AddedMass(added.Mass);
 }

@@ -9,6 +9,9 @@ namespace ReworkThermal.Core.Jobs;
 /// <summary>Decides which event may follow in a job. Whatever passes here can be replayed for ever.</summary>
 public static class JobRules
 {
+    /// <summary>Longest time of one touch or measurement [s].</summary>
+    internal const double SecondsPerDay = 86_400;
+
     private static readonly EventVerdict.Accepted _accepted = new();
 
     /// <summary>Judges an event.</summary>
@@ -116,12 +119,16 @@ public static class JobRules
             ? null
             : string.Create(CultureInfo.InvariantCulture, $"{what} must be between 0 and {mostSeconds} s; got {value.Seconds} s");
 
+    internal static string? AddedMass(Mass? mass) =>
+        mass is { Milligrams: double mg } && !(mg >= 0 && mg <= 1e6) ? "the added mass must be between 0 and 1 kg" : null;
+
+    private static string? AirFlow(VolumeFlow? flow) =>
+        flow is { LitersPerMinute: double litres } && !(litres >= 0 && litres <= 10_000) ? "the air flow must be between 0 and 10000 L/min" : null;
+
     private static string? Tool(ToolSetting tool) =>
         Within("the set temperature", tool.Set)
         ?? EventText.Optional("the tool profile", tool.Profile)
-        ?? (tool is ToolSetting.HotAir { Flow.LitersPerMinute: double flow } && !(flow >= 0 && flow <= 10_000)
-            ? "the air flow must be between 0 and 10000 L/min"
-            : null);
+        ?? AirFlow((tool as ToolSetting.HotAir)?.Flow);
 
     private static string? Brief(JobBrief brief) =>
         EventText.Required("the label", brief.Label, 200)
@@ -142,13 +149,13 @@ public static class JobRules
             : EventText.Required("the description", registered.Description) ?? EventText.Optional("the joint", registered.Joint);
 
     private static string? Plan(AcceptedPlan plan) =>
-        Within("the dwell", plan.Dwell, 86_400)
-        ?? Within("the stop time", plan.Stop, 86_400)
+        Within("the dwell", plan.Dwell, SecondsPerDay)
+        ?? Within("the stop time", plan.Stop, SecondsPerDay)
         ?? (plan.Stop < plan.Dwell ? "the stop time must not be shorter than the dwell" : null)
         ?? (plan.Passes is < 0 or > 100 ? "the number of passes must be between 0 and 100" : null)
         ?? Each(new[] { plan.IronSet, plan.PreheatSet, plan.AirSet }.OfType<Temperature>(), t => Within("a set temperature", t))
-        ?? (plan.AddedMass is { Milligrams: double mg } && !(mg >= 0 && mg <= 1e6) ? "the added mass must be between 0 and 1 kg" : null)
-        ?? (plan.AirFlow is { LitersPerMinute: double flow } && !(flow >= 0 && flow <= 10_000) ? "the air flow must be between 0 and 10000 L/min" : null)
+        ?? AddedMass(plan.AddedMass)
+        ?? AirFlow(plan.AirFlow)
         ?? EventText.Optional("the alloy", plan.Alloy)
         ?? EventText.Required("the summary", plan.Summary);
 
@@ -158,11 +165,11 @@ public static class JobRules
         ?? (measurement.BoardAtStart is Temperature board ? Within("the board temperature", board) : null)
         ?? measurement switch
         {
-            TimedMeasurement.Flow flow => Within("the time to flow", flow.TimeToFlow, 86_400),
-            TimedMeasurement.FlowedWithin by => Within("the time within which it flowed", by.Within, 86_400),
-            TimedMeasurement.NotFlowed not => Within("the time within which it did not flow", not.Within, 86_400),
+            TimedMeasurement.Flow flow => Within("the time to flow", flow.TimeToFlow, SecondsPerDay),
+            TimedMeasurement.FlowedWithin by => Within("the time within which it flowed", by.Within, SecondsPerDay),
+            TimedMeasurement.NotFlowed not => Within("the time within which it did not flow", not.Within, SecondsPerDay),
             TimedMeasurement.Reading reading => EventText.Required("the place of the probe", reading.Place)
-                ?? Within("the time of the reading", reading.After, 86_400)
+                ?? Within("the time of the reading", reading.After, SecondsPerDay)
                 ?? Within("the reading", reading.Shown),
             TimedMeasurement.Trace trace => EventText.Required("the place of the probe", trace.Place)
                 ?? (trace.Series.Origin == SeriesOrigin.Measured ? null : "a trace is measured, not simulated"),

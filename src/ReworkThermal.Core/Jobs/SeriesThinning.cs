@@ -33,32 +33,12 @@ internal static class SeriesThinning
     internal static double LargestDifference(TemperatureHistory original, TemperatureHistory kept)
     {
         double largest = 0;
-        int segment = 0;
         for (int i = 0; i < original.Seconds.Length; i++)
         {
-            double time = original.Seconds[i];
-            while (segment < kept.Seconds.Length - 1 && kept.Seconds[segment + 1] < time)
-            {
-                segment++;
-            }
-
-            largest = Math.Max(largest, Math.Abs(original.Celsius[i] - At(kept, segment, time)));
+            largest = Math.Max(largest, Math.Abs(original.Celsius[i] - kept.At(original.Seconds[i])));
         }
 
         return largest;
-    }
-
-    private static double At(TemperatureHistory kept, int segment, double time)
-    {
-        ReadOnlySpan<double> seconds = kept.Seconds;
-        ReadOnlySpan<double> celsius = kept.Celsius;
-        if (segment == seconds.Length - 1 || time <= seconds[segment])
-        {
-            return celsius[segment];
-        }
-
-        double share = Math.Min(1, (time - seconds[segment]) / (seconds[segment + 1] - seconds[segment]));
-        return celsius[segment] + (share * (celsius[segment + 1] - celsius[segment]));
     }
 
     private static List<int> Keep(ReadOnlySpan<double> seconds, ReadOnlySpan<double> celsius, double errorK)

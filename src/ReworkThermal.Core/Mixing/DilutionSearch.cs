@@ -30,8 +30,7 @@ public sealed class DilutionSearch(PhaseEngine engine)
             attempts[i] = Try(question, question.Alloys[i], cancellation));
         return new DilutionRanking(
             [.. attempts.Select(a => a.Choice).OfType<DilutionChoice>().OrderBy(c => c.Added.Kilograms).ThenBy(c => c.Alloy.Name, StringComparer.Ordinal)],
-            [.. attempts.Select(a => a.Excluded).OfType<ExcludedAlloy>()],
-            attempts.Sum(a => a.Mixes));
+            [.. attempts.Select(a => a.Excluded).OfType<ExcludedAlloy>()]);
     }
 
     /// <summary>One alloy in one amount.</summary>
@@ -68,7 +67,7 @@ public sealed class DilutionSearch(PhaseEngine engine)
     {
         if (question.LeadFreeOnly && !alloy.IsLeadFree)
         {
-            return Attempt.Out(alloy, "contains lead, and only lead-free alloys are wanted", 0);
+            return Attempt.Out(alloy, "contains lead, and only lead-free alloys are wanted");
         }
 
         double most = question.MostAddedShare.DecimalFractions;
@@ -76,16 +75,14 @@ public sealed class DilutionSearch(PhaseEngine engine)
         double? reached = null;
         double coolest = double.PositiveInfinity;
         double coolestShare = 0;
-        int mixes = 0;
         for (int rung = 1; rung <= Rungs && reached is null; rung++)
         {
             cancellation.ThrowIfCancellationRequested();
             double share = most * rung / Rungs;
-            mixes++;
             double? flow = FlowCelsius(question.Joint, alloy, share, out string? failure);
             if (flow is null)
             {
-                return Attempt.Out(alloy, failure!, mixes);
+                return Attempt.Out(alloy, failure!);
             }
 
             if (flow < coolest)
@@ -108,14 +105,12 @@ public sealed class DilutionSearch(PhaseEngine engine)
         {
             return Attempt.Out(
                 alloy,
-                string.Create(CultureInfo.InvariantCulture, $"no amount up to {most:P0} of the mix reaches {question.TargetFlow.DegreesCelsius:0} °C; the lowest flow temperature is {coolest:0} °C at {coolestShare:P0}"),
-                mixes);
+                string.Create(CultureInfo.InvariantCulture, $"no amount up to {most:P0} of the mix reaches {question.TargetFlow.DegreesCelsius:0} °C; the lowest flow temperature is {coolest:0} °C at {coolestShare:P0}"));
         }
 
         for (int i = 0; i < Bisections; i++)
         {
             double middle = (below + enough) / 2;
-            mixes++;
             if (FlowCelsius(question.Joint, alloy, middle, out _) <= question.TargetFlow.DegreesCelsius)
             {
                 enough = middle;
@@ -128,8 +123,8 @@ public sealed class DilutionSearch(PhaseEngine engine)
 
         return Mix(question.Joint, alloy, Ratio.FromDecimalFractions(enough)) switch
         {
-            DilutionOutcome.Mixed mixed => new Attempt(mixed.Choice, null, mixes),
-            DilutionOutcome.Failed failed => Attempt.Out(alloy, failed.Reason, mixes),
+            DilutionOutcome.Mixed mixed => new Attempt(mixed.Choice, null),
+            DilutionOutcome.Failed failed => Attempt.Out(alloy, failed.Reason),
             _ => throw new InvalidOperationException("unknown kind of dilution outcome"),
         };
     }
@@ -146,8 +141,8 @@ public sealed class DilutionSearch(PhaseEngine engine)
         return outcome is MeltingOutcome.Found found ? found.Behaviour.Flow.DegreesCelsius : null;
     }
 
-    private readonly record struct Attempt(DilutionChoice? Choice, ExcludedAlloy? Excluded, int Mixes)
+    private readonly record struct Attempt(DilutionChoice? Choice, ExcludedAlloy? Excluded)
     {
-        internal static Attempt Out(Alloy alloy, string reason, int mixes) => new(null, new ExcludedAlloy(alloy.Name, reason), mixes);
+        internal static Attempt Out(Alloy alloy, string reason) => new(null, new ExcludedAlloy(alloy.Name, reason));
     }
 }

@@ -5,8 +5,8 @@ namespace ReworkThermal.Core.Mixing;
 /// <summary>Hazards that follow from what a mix is made of.</summary>
 public static class MixHazards
 {
-    // From here on an element counts as present: 0.1 % by mass, the same limit as for lead in a homogeneous material.
-    private const double Present = 0.001;
+    // From here on an element counts as present: the limit for lead in a homogeneous material.
+    private const double Present = Alloy.MostLeadOfLeadFree;
 
     /// <summary>Hazards of melting an alloy into a joint.</summary>
     /// <param name="joint">What is in the joint.</param>

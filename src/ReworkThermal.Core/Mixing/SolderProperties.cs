@@ -14,19 +14,13 @@ public sealed class SolderProperties(IReadOnlyDictionary<Element, ElementPropert
     /// <summary>Relative uncertainty of a density from the rule [1]: the worst listed alloy deviates by 1.1 %.</summary>
     public const double DensityUncertainty = 0.011;
 
-    /// <summary>Factor from the rule's conductivity to the lowest plausible one [1]; judgement, from listed bismuth and indium alloys.</summary>
-    public const double LeastConductivityFactor = 0.5;
-
-    /// <summary>Factor from the rule's conductivity to the highest plausible one [1]; judgement.</summary>
-    public const double MostConductivityFactor = 1.15;
-
     /// <summary>Density of the solid solder near room temperature.</summary>
     /// <param name="solder">Composition.</param>
     /// <returns>Density, about ±1 %.</returns>
     public Density SolidDensity(MassFractions solder)
     {
         ArgumentNullException.ThrowIfNull(solder);
-        return AddVolumes(solder, (_, p) => p.SolidDensity.Central.KilogramsPerCubicMeter);
+        return AddVolumes(solder, p => p.SolidDensity.Central.KilogramsPerCubicMeter);
     }
 
     /// <summary>Density of the molten solder.</summary>
@@ -36,7 +30,7 @@ public sealed class SolderProperties(IReadOnlyDictionary<Element, ElementPropert
     public Density MeltDensity(MassFractions solder, Temperature temperature)
     {
         ArgumentNullException.ThrowIfNull(solder);
-        return AddVolumes(solder, (_, p) =>
+        return AddVolumes(solder, p =>
             p.MeltDensity.Central.KilogramsPerCubicMeter - (p.MeltSlopeKgPerM3K * (temperature.DegreesCelsius - p.MeltingPoint.DegreesCelsius)));
     }
 
@@ -58,10 +52,10 @@ public sealed class SolderProperties(IReadOnlyDictionary<Element, ElementPropert
         return GeometricMean(solder, p => p.MeltDensity.Central, p => p.MeltConductivity.Central);
     }
 
-    private Density AddVolumes(MassFractions solder, Func<Element, ElementProperties, double> densityOf)
+    private Density AddVolumes(MassFractions solder, Func<ElementProperties, double> densityOf)
     {
         double modelled = 1 - solder.InertTrace;
-        double volume = solder.Present.Sum(e => solder[e] / modelled / densityOf(e, elements[e]));
+        double volume = solder.Present.Sum(e => solder[e] / modelled / densityOf(elements[e]));
         return Density.FromKilogramsPerCubicMeter(1 / volume);
     }
 

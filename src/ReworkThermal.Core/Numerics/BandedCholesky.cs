@@ -36,7 +36,6 @@ internal sealed class BandedCholesky
         ArgumentOutOfRangeException.ThrowIfLessThan(size, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(bandwidth, 1);
         ArgumentOutOfRangeException.ThrowIfNegative(tailStart);
-        Size = size;
         Bandwidth = bandwidth;
         TailStart = tailStart / Block * Block;
         _paddedSize = (size + Block - 1) / Block * Block;
@@ -50,9 +49,6 @@ internal sealed class BandedCholesky
         _inversePivot = new double[_paddedSize];
         _headContribution = new double[(bandwidth + Block) * _stride];
     }
-
-    /// <summary>Number of rows.</summary>
-    internal int Size { get; }
 
     /// <summary>Number of sub-diagonals.</summary>
     internal int Bandwidth { get; }
@@ -107,7 +103,7 @@ internal sealed class BandedCholesky
     }
 
     /// <summary>Solves A x = b in place.</summary>
-    /// <param name="x">Right-hand side on entry, solution on return; <see cref="VectorLength"/> long, zero beyond <see cref="Size"/>.</param>
+    /// <param name="x">Right-hand side on entry, solution on return; <see cref="VectorLength"/> long, zero beyond the rows.</param>
     internal void Solve(double[] x)
     {
         Forward(x, 0);

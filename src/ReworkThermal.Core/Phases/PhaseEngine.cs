@@ -16,7 +16,7 @@ namespace ReworkThermal.Core.Phases;
 public sealed class PhaseEngine
 {
     /// <summary>Largest inert trace [kg/kg] that is carried along.</summary>
-    public const double MostInertTrace = 0.0015;
+    public const double MostInertTrace = AlloyDesignation.MostTracePercent / 100;
 
     /// <summary>Mole fractions below this are left out.</summary>
     private const double Absent = 1e-9;
@@ -116,11 +116,12 @@ public sealed class PhaseEngine
             return new ScheilOutcome.NotConverged($"solidification of {alloy} was not followed to its end: {failure}");
         }
 
+        MassBasis mass = new(kernel, overall);
         return new ScheilOutcome.Found(new ScheilPath(
             [.. walk.Path.Select(p => p.Kelvin)],
             [.. walk.Path.Select(p => p.Liquid)],
-            SolidsOf(walk, kernel, alloy),
-            ToMass(kernel, walk.LastLiquid),
+            mass.Shares(walk.Solids),
+            mass.Composition(walk.LastLiquid),
             TemperatureDelta.FromKelvins(ModelSupport.UncertaintyKelvin(_database, alloy)),
             ModelSupport.Caveats(_database, alloy)));
     }
@@ -198,35 +199,6 @@ public sealed class PhaseEngine
     {
         double sum = amounts.Sum();
         return [.. amounts.Select(a => a / sum)];
-    }
-
-    private IReadOnlyList<PhaseShare> SolidsOf(ScheilWalk walk, EquilibriumKernel kernel, MassFractions alloy)
-    {
-        double total = Prepare(alloy).Overall.Select((x, e) => x * kernel.System.Elements[e].GramsPerMole()).Sum();
-        List<PhaseShare> solids = [];
-        foreach ((int model, double[] moles) in walk.Solids)
-        {
-            double mass = moles.Select((n, e) => n * kernel.System.Elements[e].GramsPerMole()).Sum();
-            if (mass > 0)
-            {
-                PhaseDescription phase = _database.Phases[kernel.System.Models[model].Description];
-                solids.Add(new PhaseShare(phase.Name, phase.ShownAs, mass / total, ToMass(kernel, moles)));
-            }
-        }
-
-        return [.. solids.OrderByDescending(s => s.MassFraction)];
-    }
-
-    private static MassFractions ToMass(EquilibriumKernel kernel, double[] moles)
-    {
-        double[] masses = new double[ElementData.Count];
-        for (int e = 0; e < moles.Length; e++)
-        {
-            Element element = kernel.System.Elements[e];
-            masses[(int)element] = moles[e] * element.GramsPerMole();
-        }
-
-        return MassFractions.FromMasses(masses);
     }
 
     private string RangeSentence(double kelvin) => string.Create(

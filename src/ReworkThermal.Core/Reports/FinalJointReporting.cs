@@ -1,15 +1,10 @@
 using ReworkThermal.Core.Mixing;
-using UnitsNet;
 
 namespace ReworkThermal.Core.Reports;
 
 /// <summary>Turns refitted joints into lines of an answer.</summary>
 public static class FinalJointReporting
 {
-    private static readonly Temperature _warmService = Temperature.FromDegreesCelsius(100);
-
-    private static readonly Temperature _hotService = Temperature.FromDegreesCelsius(140);
-
     /// <summary>A refitted joint.</summary>
     /// <param name="final">The joint.</param>
     /// <returns>The line.</returns>
@@ -20,8 +15,8 @@ public static class FinalJointReporting
             final.Joint.Fractions,
             final.Melting.Solidus,
             final.Freezing.End,
-            final.Freezing.LiquidMassFractionAt(_warmService),
-            final.Freezing.LiquidMassFractionAt(_hotService),
+            final.Freezing.LiquidMassFractionAt(ServiceTemperatures.Warm),
+            final.Freezing.LiquidMassFractionAt(ServiceTemperatures.Hot),
             final.IsClean);
     }
 

@@ -17,8 +17,6 @@ public sealed class MeltReporting(PhaseEngine engine, SolderProperties propertie
     private const string Undercooling =
         "Undercooling is not modelled: tin-rich solder may stay liquid tens of kelvins below these temperatures before it freezes.";
 
-    private static readonly Temperature _serviceLimit = Temperature.FromDegreesCelsius(100);
-
     /// <summary>Melting behaviour of a solder.</summary>
     /// <param name="solder">Composition by mass.</param>
     /// <param name="notes">What was assumed before, one sentence each.</param>
@@ -72,7 +70,7 @@ public sealed class MeltReporting(PhaseEngine engine, SolderProperties propertie
             melting.Liquidus,
             melting.Flow,
             freezing?.End,
-            freezing?.LiquidMassFractionAt(_serviceLimit),
+            freezing?.LiquidMassFractionAt(ServiceTemperatures.Warm),
             melting.LatentHeat,
             properties.SolidDensity(melting.Composition),
             PhasesOf(melting.Curve),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
@@ -103,7 +104,7 @@ public static class PlanReasons
         yield return new WhyLine(
             Step,
             Text($"{plan.Passes} passes"),
-            Text($"each takes out {efficiency.Central.Percent:0} % of the molten solder ({efficiency.Low.Percent:0} to {efficiency.High.Percent:0} %); the fewest after which less than 0.1 % by mass melts low"),
+            Text($"each takes out {efficiency.Central.Percent:0} % of the molten solder ({efficiency.Low.Percent:0} to {efficiency.High.Percent:0} %); the fewest after which less than {CleaningQuestion.MostLowMelting.Percent:0.##} % by mass melts low"),
             RestsOn($"removal/{request.Bench.Removal.Name}", efficiency.Provenance));
         yield return new WhyLine(
             Step,

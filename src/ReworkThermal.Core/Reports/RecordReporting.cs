@@ -9,10 +9,6 @@ namespace ReworkThermal.Core.Reports;
 /// <summary>Turns a job into parts of its record.</summary>
 public static class RecordReporting
 {
-    private static readonly Temperature _warmService = Temperature.FromDegreesCelsius(100);
-
-    private static readonly Temperature _hotService = Temperature.FromDegreesCelsius(140);
-
     /// <summary>Solder on arrival and alloys brought to the board.</summary>
     /// <param name="state">The job.</param>
     /// <param name="arrived">Solder on arrival.</param>
@@ -80,7 +76,7 @@ public static class RecordReporting
             melting.Liquidus,
             MeltReporting.Curve(melting, [], sources),
             path?.End,
-            path?.LiquidMassFractionAt(_warmService),
-            path?.LiquidMassFractionAt(_hotService));
+            path?.LiquidMassFractionAt(ServiceTemperatures.Warm),
+            path?.LiquidMassFractionAt(ServiceTemperatures.Hot));
     }
 }

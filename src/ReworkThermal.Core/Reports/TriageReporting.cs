@@ -13,6 +13,7 @@ public static class TriageReporting
     /// <param name="plan">The plan.</param>
     /// <param name="forecast">The forecast.</param>
     /// <param name="notes">Further assumptions, one sentence each.</param>
+    /// <returns>The answer.</returns>
     public static TriageReport Of(PlanRequest request, Plan plan, JobForecast forecast, IReadOnlyList<string> notes)
     {
         ArgumentNullException.ThrowIfNull(request);
@@ -28,7 +29,7 @@ public static class TriageReporting
             forecast.Most,
             forecast.Wires(WireNeed.Certain),
             forecast.Wires(WireNeed.Possible),
-            [.. Enum.GetValues<DamageBand>().Select(b => new BandCount(NameOf(b), forecast.PadsIn(b, false), forecast.PadsIn(b, true)))],
+            [.. Enum.GetValues<DamageBand>().Select(b => new BandCount(DamageWords.NameOf(b), forecast.PadsIn(b, false), forecast.PadsIn(b, true)))],
             [.. notes, .. forecast.Notes]);
     }
 
@@ -44,9 +45,9 @@ public static class TriageReporting
         },
         pad.Situation.Prior.Name,
         pad.Touches,
-        pad.Before is { } before ? NameOf(before) : null,
-        pad.After is { } after ? NameOf(after) : null,
-        pad.AtWorst is { } worst ? NameOf(worst) : null,
+        pad.Before is { } before ? DamageWords.NameOf(before) : null,
+        pad.After is { } after ? DamageWords.NameOf(after) : null,
+        pad.AtWorst is { } worst ? DamageWords.NameOf(worst) : null,
         pad.Wire switch
         {
             WireNeed.No => "no",
@@ -55,13 +56,4 @@ public static class TriageReporting
             _ => throw new ArgumentOutOfRangeException(nameof(pad)),
         },
         pad.Reason);
-
-    private static string NameOf(DamageBand band) => band switch
-    {
-        DamageBand.Low => "low",
-        DamageBand.Raised => "raised",
-        DamageBand.High => "high",
-        DamageBand.Stop => "stop",
-        _ => throw new ArgumentOutOfRangeException(nameof(band)),
-    };
 }

@@ -78,17 +78,17 @@ public sealed record AirSetting(AirNozzle Nozzle, Temperature Set, VolumeFlow Fl
         double distance = Distance.Meters / Nozzle.Diameter.Meters;
         if (!(distance is >= RoundJet.LeastDistance and <= RoundJet.MostDistance))
         {
-            return string.Create(CultureInfo.InvariantCulture, $"a distance of {distance:0.##} nozzle diameters is outside the jet correlation; hold the nozzle {2 * Nozzle.Diameter.Millimeters:0.#} to {12 * Nozzle.Diameter.Millimeters:0.#} mm away");
+            return string.Create(CultureInfo.InvariantCulture, $"a distance of {distance:0.##} nozzle diameters is outside the jet correlation; hold the nozzle {RoundJet.LeastDistance * Nozzle.Diameter.Millimeters:0.#} to {RoundJet.MostDistance * Nozzle.Diameter.Millimeters:0.#} mm away");
         }
 
         return Reynolds is >= RoundJet.LeastReynolds and <= RoundJet.MostReynolds
             ? null
-            : string.Create(CultureInfo.InvariantCulture, $"the jet's Reynolds number of {Reynolds:0} is outside the correlation (2000 to 400000); change the flow or the nozzle");
+            : string.Create(CultureInfo.InvariantCulture, $"the jet's Reynolds number of {Reynolds:0} is outside the correlation ({RoundJet.LeastReynolds:0} to {RoundJet.MostReynolds:0}); change the flow or the nozzle");
     }
 
     private string[] Notes(double inside) =>
     [
-        string.Create(CultureInfo.InvariantCulture, $"Within 2.5 nozzle diameters of the axis the correlation does not hold; its mean over that disc, {inside:0} W/m2K, is used there, good to about 40 % (practice)."),
+        string.Create(CultureInfo.InvariantCulture, $"Within {RoundJet.LeastRadius:0.#} nozzle diameters of the axis the correlation does not hold; its mean over that disc, {inside:0} W/m2K, is used there, good to about 40 % (practice)."),
         string.Create(CultureInfo.InvariantCulture, $"The jet keeps {Nozzle.ExcessKept.Central:0.##} ({Nozzle.ExcessKept.Low:0.##} to {Nozzle.ExcessKept.High:0.##}) of its excess temperature on its way to the board; no formula was found for it."),
         string.Create(CultureInfo.InvariantCulture, $"The air carries at most {(double)Ceiling.Watts:0} W above room temperature."),
     ];

@@ -1,5 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
@@ -11,8 +12,6 @@ namespace ReworkThermal.Core.Tools;
 /// <param name="Surroundings">The room.</param>
 public sealed record PreheatSetting(Preheater Preheater, Board Board, Surroundings Surroundings)
 {
-    private const double StefanBoltzmann = 5.670374419e-8;
-
     /// <summary>The heater set so that the upper face of the settled board has a temperature, away from joint and rim.</summary>
     /// <param name="boardTop">Wanted temperature, above room temperature.</param>
     /// <returns>The settled condition, or why the heater cannot do it.</returns>
@@ -28,13 +27,13 @@ public sealed record PreheatSetting(Preheater Preheater, Board Board, Surroundin
         }
 
         double emissivity = Board.Laminate.Emissivity.Central;
-        double flux = (Surroundings.TopConvection.Central.WattsPerSquareMeterKelvin * (top - room)) + (emissivity * StefanBoltzmann * (Fourth(top) - Fourth(room)));
+        double flux = (Surroundings.TopConvection.Central.WattsPerSquareMeterKelvin * (top - room)) + (emissivity * PhysicalConstants.StefanBoltzmann * (Fourth(top) - Fourth(room)));
         double bottom = top + (flux * SeriesResistance());
         double needed = flux
             + (RoomConvectionShare * Surroundings.BottomConvection.Central.WattsPerSquareMeterKelvin * (bottom - room))
-            + (RoomViewShare * emissivity * StefanBoltzmann * (Fourth(bottom) - Fourth(room)));
+            + (RoomViewShare * emissivity * PhysicalConstants.StefanBoltzmann * (Fourth(bottom) - Fourth(room)));
         double heater = Preheater.Kind == PreheaterKind.Infrared
-            ? Math.Pow(Fourth(bottom) + (needed / (StefanBoltzmann * ExchangeFactor)), 0.25)
+            ? Math.Pow(Fourth(bottom) + (needed / (PhysicalConstants.StefanBoltzmann * ExchangeFactor)), 0.25)
             : bottom + (needed / Preheater.Coefficient!.Central.WattsPerSquareMeterKelvin);
         if (heater > Preheater.MostSetting.Kelvins)
         {

@@ -30,7 +30,7 @@ internal sealed class CopperChecks(PhaseEngine engine, CopperParameters copper)
     internal ComparedValue Solubility(ReferenceRow row)
     {
         double printed = row.Number("copper_wt_percent");
-        return Row(row, $"{AlloyOf(row)}: copper dissolved at {row["temperature_c"]} °C", "wt%", printed, (SolubilityRoom * printed) + row.Number("half_digit"), 100 * Saturation(row));
+        return ComparedValue.Binding(VerificationArea.Damage, row, $"{AlloyOf(row)}: copper dissolved at {row["temperature_c"]} °C", "wt%", printed, (SolubilityRoom * printed) + row.Number("half_digit"), 100 * Saturation(row));
     }
 
     /// <summary>Initial rates k (ρL/ρCu)(ws - w0), with ws from the engine; the room is that of the solubility carried through the law.</summary>
@@ -42,12 +42,9 @@ internal sealed class CopperChecks(PhaseEngine engine, CopperParameters copper)
             double perShare = PerShare(rate, row.Number("density_kg_per_m3"));
             double printed = row.Number(column + "_um_per_s");
             double room = row.Number(column + "_half_digit") + (SolubilityRoom * (saturation ?? 0) * perShare);
-            yield return Row(row, $"{AlloyOf(row)}: copper lost to {words} at {row["temperature_c"]} °C", "µm/s", printed, room, perShare * (saturation - row.Number("copper_at_start")));
+            yield return ComparedValue.Binding(VerificationArea.Damage, row, $"{AlloyOf(row)}: copper lost to {words} at {row["temperature_c"]} °C", "µm/s", printed, room, perShare * (saturation - row.Number("copper_at_start")));
         }
     }
-
-    private static ComparedValue Row(ReferenceRow row, string subject, string unit, double printed, double room, double? computed) =>
-        new(new PublishedValue(VerificationArea.Damage, row.Table, row.Line, subject, unit, printed, room, room, row.Origin(), string.Empty), computed, Binds: true);
 
     private static string AlloyOf(ReferenceRow row) => row["alloy"] == "mix" ? "half SnAg3Cu0.5, half Bi58Sn42" : row["alloy"];
 

@@ -25,7 +25,8 @@ internal sealed class DamageChecks(DamageLimits limits)
 
     private static readonly (double Celsius, double Seconds, bool Melts)[] _factory = [(240, 45, true), (240, 45, true), (250, 4, true)];
 
-    private static readonly Dictionary<string, (double Celsius, double Seconds, bool Melts)[]> _work = new(StringComparer.Ordinal)
+    /// <summary>The worked examples by name: temperature, time, and whether the joint melts.</summary>
+    internal static readonly Dictionary<string, (double Celsius, double Seconds, bool Melts)[]> Work = new(StringComparer.Ordinal)
     {
         ["careful"] = [(120, 300, false), (235, 20, true), (245, 8, true), (245, 5, true)],
         ["rushed"] = [(300, 25, true), (320, 15, true), (300, 8, true)],
@@ -43,7 +44,8 @@ internal sealed class DamageChecks(DamageLimits limits)
             _ => high.Seconds,
         };
         double printed = row.Number("time_s");
-        return Row(
+        return ComparedValue.Binding(
+            VerificationArea.Damage,
             row,
             $"class {row["class"]}, time to delamination at {row["temperature_c"]} °C with {row["ea_kj_per_mol"]} kJ/mol",
             "s",
@@ -56,7 +58,7 @@ internal sealed class DamageChecks(DamageLimits limits)
     {
         DamageModel model = Model(row, wallUm: 20);
         PriorHeat none = new("none", string.Empty, [], [], [], new RatedEstimate<Length>(Exactly(Length.Zero), SupportLevel.Judgement), _reference, SupportLevel.Judgement);
-        PadDamage state = model.After(model.Begin(none), _factory.Concat(_work[row["case"]]).Select(s =>
+        PadDamage state = model.After(model.Begin(none), _factory.Concat(Work[row["case"]]).Select(s =>
             PadExposure.Steady(Temperature.FromDegreesCelsius(s.Celsius), Duration.FromSeconds(s.Seconds), s.Melts)));
         LaminateSums sums = state.Central.Laminate;
         PullCheck pull = PullChecker.Check(model, state, Temperature.FromDegreesCelsius(245), []);
@@ -70,7 +72,7 @@ internal sealed class DamageChecks(DamageLimits limits)
         ComparedValue Worked(string quantity, string unit, string column, double computed)
         {
             double printed = row.Number(column);
-            return Row(row, $"class {row["class"]}, {row["case"]} work: {quantity}", unit, printed, WorkedDigits * Math.Max(Math.Abs(printed), WorkedFloor), computed);
+            return ComparedValue.Binding(VerificationArea.Damage, row, $"class {row["class"]}, {row["case"]} work: {quantity}", unit, printed, WorkedDigits * Math.Max(Math.Abs(printed), WorkedFloor), computed);
         }
     }
 
@@ -79,19 +81,16 @@ internal sealed class DamageChecks(DamageLimits limits)
         BarrelFatigue barrel = new(LaminateOf(row), limits.Parameters.Barrel, Pad(wallUm: 25));
         Temperature peak = Temperature.FromDegreesCelsius(row.Number("peak_c"));
         string where = $"class {row["class"]}, barrel at {row["peak_c"]} °C";
-        yield return Row(row, $"{where}: strain", "%", row.Number("strain_percent"), StrainRoom, 100 * barrel.FreeStrain(peak));
+        yield return ComparedValue.Binding(VerificationArea.Damage, row, $"{where}: strain", "%", row.Number("strain_percent"), StrainRoom, 100 * barrel.FreeStrain(peak));
         foreach ((string column, double gigapascals) in new[] { ("cycles_stiff", 3.4), ("cycles_soft", 0.5) })
         {
             if (row.NumberOrNull(column) is { } cycles)
             {
                 double computed = barrel.CyclesToFailure(peak, Pressure.FromGigapascals(gigapascals));
-                yield return Row(row, FormattableString.Invariant($"{where}: cycles with {gigapascals} GPa"), string.Empty, cycles, Math.Max(1, CyclesShare * cycles), computed);
+                yield return ComparedValue.Binding(VerificationArea.Damage, row, FormattableString.Invariant($"{where}: cycles with {gigapascals} GPa"), string.Empty, cycles, Math.Max(1, CyclesShare * cycles), computed);
             }
         }
     }
-
-    private static ComparedValue Row(ReferenceRow row, string subject, string unit, double printed, double room, double computed) =>
-        new(new PublishedValue(VerificationArea.Damage, row.Table, row.Line, subject, unit, printed, room, room, row.Origin(), string.Empty), computed, Binds: true);
 
     private static Estimate<T> Exactly<T>(T value)
         where T : struct => new(value, value, value, _reference);

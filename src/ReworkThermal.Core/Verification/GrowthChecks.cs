@@ -17,11 +17,7 @@ internal sealed class GrowthChecks(CopperChecks copper, IntermetallicGrowth grow
             "tin-rate" => ($"copper lost to still liquid tin at {celsius:0} °C", copper.TinRate(celsius)),
             string other => throw new FormatException($"{row.Table}: unknown kind '{other}'"),
         };
-        double room = row.Number("room");
-        return new ComparedValue(
-            new PublishedValue(VerificationArea.Damage, row.Table, row.Line, subject, row["unit"], row.Number("value"), room, room, row.Origin(), row["reason"]),
-            computed,
-            Binds: true);
+        return ComparedValue.Binding(VerificationArea.Damage, row, subject, row["unit"], row.Number("value"), row.Number("room"), computed, row["reason"]);
     }
 
     private double Thickness(ReferenceRow row)

@@ -23,12 +23,8 @@ internal static class HeatFlowChecks
 
     private static ComparedValue Compare(ReferenceRow row, double computed)
     {
-        double room = row.Number("tolerance");
         string subject = row["place"].Length == 0 ? $"{row["case"]}: {row["quantity"]}" : $"{row["case"]}: {row["quantity"]}, {row["place"]}";
-        return new ComparedValue(
-            new PublishedValue(VerificationArea.HeatFlow, row.Table, row.Line, subject, UnitOf(row), row.Number("value"), room, room, row.Origin(), string.Empty),
-            computed,
-            Binds: true);
+        return ComparedValue.Binding(VerificationArea.HeatFlow, row, subject, UnitOf(row), row.Number("value"), row.Number("tolerance"), computed);
     }
 
     private static string UnitOf(ReferenceRow row) => row["unit"] switch

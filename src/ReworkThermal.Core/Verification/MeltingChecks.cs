@@ -61,9 +61,7 @@ internal sealed class MeltingChecks(PhaseEngine engine, SolderProperties propert
         double? computed = AlloyDesignation.Read(row["designation"]) is DesignationReading.Accepted alloy
             ? properties.SolidDensity(alloy.Fractions).KilogramsPerCubicMeter
             : null;
-        PublishedValue published = new(
-            VerificationArea.Melting, row.Table, row.Line, $"{row["designation"]} density", "kg/m³", listed, DensityRoom * listed, DensityRoom * listed, row.Origin(), string.Empty);
-        return new ComparedValue(published, computed, Binds: true);
+        return ComparedValue.Binding(VerificationArea.Melting, row, $"{row["designation"]} density", "kg/m³", listed, DensityRoom * listed, computed);
     }
 
     internal static ComparedValue Reaction(InvariantComparison row, IReadOnlyDictionary<string, string> citations) => new(

@@ -19,19 +19,7 @@ internal static class WireChecks
         yield return Row("area", "circular mils", "circular_mils", AreaRoom * row.Number("circular_mils"), wire.Diameter.Mils * wire.Diameter.Mils);
         yield return Row("resistance of 1000 ft at 20 °C", "Ω", "ohms_per_1000_ft", ResistanceRoom * row.Number("ohms_per_1000_ft"), ohms);
 
-        ComparedValue Row(string quantity, string unit, string column, double room, double computed) => new(
-            new PublishedValue(
-                VerificationArea.Wires,
-                row.Table,
-                row.Line,
-                FormattableString.Invariant($"gauge {number}: {quantity}"),
-                unit,
-                row.Number(column),
-                room,
-                room,
-                row.Origin(),
-                string.Empty),
-            computed,
-            Binds: true);
+        ComparedValue Row(string quantity, string unit, string column, double room, double computed) =>
+            ComparedValue.Binding(VerificationArea.Wires, row, FormattableString.Invariant($"gauge {number}: {quantity}"), unit, row.Number(column), room, computed);
     }
 }

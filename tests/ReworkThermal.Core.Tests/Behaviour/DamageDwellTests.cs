@@ -86,5 +86,5 @@ public sealed class DamageDwellTests
     }
 
     private static SafeDwell Search(DamageModel model, PadDamage before, double celsius, DwellLimit limit) =>
-        DwellSearch.LongestSteady(model, before, DamageBench.Celsius(celsius), null, Duration.FromSeconds(60), limit);
+        DwellSearch.Longest(model, before, dwell => PadExposure.Steady(DamageBench.Celsius(celsius), dwell, melted: true), Duration.FromSeconds(60), limit);
 }

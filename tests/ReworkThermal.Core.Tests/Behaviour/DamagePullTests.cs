@@ -50,7 +50,7 @@ public sealed class DamagePullTests
     [Fact]
     public void Low_profile_foil_holds_less()
     {
-        PadGeometry low = new PadGeometry.Surface(Length.FromMillimeters(2), DamageBench.Exactly(Length.FromMicrometers(35)), FoilProfile.LowProfile);
+        PadGeometry low = new PadGeometry.Surface(Length.FromMillimeters(2), HeatFlowBench.Exactly(Length.FromMicrometers(35)), FoilProfile.LowProfile);
         Assert.Equal(0.6 / 1.42, Check(low, 100, []).BondN.Central / Check(DamageBench.Land(), 100, []).BondN.Central, 1e-9);
     }
 

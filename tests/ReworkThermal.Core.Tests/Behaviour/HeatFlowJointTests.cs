@@ -4,6 +4,7 @@ using ReworkThermal.Core.Tools;
 using UnitsNet;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
 

@@ -4,6 +4,7 @@ using ReworkThermal.Core.Tools;
 using UnitsNet;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
 
@@ -62,16 +63,7 @@ public sealed class HeatFlowPracticeTests(ITestOutputHelper output)
     [Fact]
     public void Air_alone_struggles_on_a_leg_tied_to_inner_planes()
     {
-        AirNozzle nozzle = new()
-        {
-            Name = "round nozzle, 6 mm",
-            Diameter = Mm(6),
-            LeastFlow = VolumeFlow.FromLitersPerMinute(10),
-            MostFlow = VolumeFlow.FromLitersPerMinute(120),
-            MostSetting = Celsius(500),
-            ExcessKept = Exactly(0.85),
-        };
-        AirSetting setting = new(nozzle, Celsius(350), VolumeFlow.FromLitersPerMinute(80), Mm(12), Celsius(25));
+        AirSetting setting = new(RoundNozzle(), Celsius(350), VolumeFlow.FromLitersPerMinute(80), Mm(12), Celsius(25));
         JetSource jet = Assert.IsType<SettingOutcome<JetSource>.Ready>(setting.ToSource()).Source;
         JointProblem iron = Problem(Board(2), Joint(2, FourSpokes()), Tip(380, contact: 1e5), 10);
         JointProblem air = iron with { Touches = [iron.Touches[0] with { Tip = null, Jet = jet }] };

@@ -1,6 +1,7 @@
 using ReworkThermal.Core.HeatFlow;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
 

@@ -3,21 +3,12 @@ using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
+using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Tests.Behaviour;
 
 public sealed class HeatFlowToolTests
 {
-    private static readonly AirNozzle _nozzle = new()
-    {
-        Name = "round nozzle, 6 mm",
-        Diameter = Mm(6),
-        LeastFlow = VolumeFlow.FromLitersPerMinute(5),
-        MostFlow = VolumeFlow.FromLitersPerMinute(120),
-        MostSetting = Celsius(500),
-        ExcessKept = Exactly(0.85),
-    };
-
     [Theory]
     [InlineData(350, 40, 6, "hold the nozzle 12 to 72 mm away")]
     [InlineData(350, 40, 80, "hold the nozzle 12 to 72 mm away")]
@@ -26,7 +17,7 @@ public sealed class HeatFlowToolTests
     [InlineData(900, 40, 12, "up to 500 °C")]
     public void Air_outside_the_correlation_or_the_nozzle_is_refused(double celsius, double flow, double distance, string right)
     {
-        AirSetting setting = new(_nozzle, Celsius(celsius), VolumeFlow.FromLitersPerMinute(flow), Mm(distance), Celsius(25));
+        AirSetting setting = new(RoundNozzle(), Celsius(celsius), VolumeFlow.FromLitersPerMinute(flow), Mm(distance), Celsius(25));
 
         string reason = Assert.IsType<SettingOutcome<JetSource>.Refused>(setting.ToSource()).Reason;
         Assert.Contains(right, reason, StringComparison.Ordinal);
@@ -35,7 +26,7 @@ public sealed class HeatFlowToolTests
     [Fact]
     public void The_jet_falls_off_with_the_distance_and_says_what_it_assumed()
     {
-        AirSetting setting = new(_nozzle, Celsius(350), VolumeFlow.FromLitersPerMinute(80), Mm(12), Celsius(25));
+        AirSetting setting = new(RoundNozzle(), Celsius(350), VolumeFlow.FromLitersPerMinute(80), Mm(12), Celsius(25));
         SettingOutcome<JetSource>.Ready ready = Assert.IsType<SettingOutcome<JetSource>.Ready>(setting.ToSource());
         JetSource jet = ready.Source;
 

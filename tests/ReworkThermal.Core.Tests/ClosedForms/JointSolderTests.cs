@@ -1,8 +1,6 @@
 using MathNet.Numerics.Integration;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Mixing;
-using ReworkThermal.Data;
-using ReworkThermal.Data.Profiles;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Tests.ClosedForms;
@@ -47,8 +45,7 @@ public class JointSolderTests
 
     private static ThroughJoint Joint(double topFilletMm, double bottomFilletMm)
     {
-        ProfileLibrary library = ProfileLibrary.Load(DataRoot.BesideProgram);
-        ThroughJoint shipped = Assert.IsType<ThroughJoint>(library.Joints["jack-anchor-six-layer"].Joint);
+        ThroughJoint shipped = Assert.IsType<ThroughJoint>(PlanDemo.Workshop.Profiles.Joints["jack-anchor-six-layer"].Joint);
         return shipped with
         {
             TopFilletHeight = Length.FromMillimeters(topFilletMm),

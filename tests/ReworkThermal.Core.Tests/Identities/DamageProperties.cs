@@ -110,11 +110,10 @@ public sealed class DamageProperties
     }));
 
     [Property]
-    public bool The_quick_way_gives_the_laminate_gauge(PadExposure exposure) => _models.All(model =>
+    public bool The_kinetics_alone_give_the_laminate_gauge_of_a_pad_without_earlier_heat(PadExposure exposure) => _models.All(model =>
     {
-        PadDamage start = model.Begin(DamageBench.Prior("sound"));
-        Spread quick = model.LaminateSumAfter(start, exposure.Interface);
-        return Same(quick, model.Budget(model.After(start, exposure)).GaugeOrNull(GaugeKind.Laminate)!.Value);
+        Spread alone = model.Kinetics.Share(model.Kinetics.Spent(exposure.Interface));
+        return Same(alone, model.Budget(model.After(model.Begin(DamageBench.Untouched), exposure)).GaugeOrNull(GaugeKind.Laminate)!.Value);
     });
 
     private static HeatBudget Budget(DamageModel model, PadExposure exposure) =>

@@ -1,31 +1,25 @@
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Evidence;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Limits;
 using UnitsNet;
+using static ReworkThermal.Core.Tests.HeatFlowBench;
 
 namespace ReworkThermal.Core.Tests.Published;
 
 /// <summary>The shipped figures, and pads and solders made for tests.</summary>
 internal static class DamageBench
 {
-    private static readonly Provenance _test = new("judgement, no source", EvidenceMark.Judgement);
-
     internal static DamageLimits Limits { get; } = LimitsFolder.Load(DataRoot.BesideProgram);
 
     internal static DamageParameters Parameters => Limits.Parameters;
 
     /// <summary>No earlier heat at all.</summary>
     internal static PriorHeat Untouched { get; } = new(
-        "untouched", "no earlier heat", [], [], [], new RatedEstimate<Length>(Exactly(Length.Zero), SupportLevel.Judgement), _test, SupportLevel.Judgement);
+        "untouched", "no earlier heat", [], [], [], new RatedEstimate<Length>(Exactly(Length.Zero), SupportLevel.Judgement), Invented, SupportLevel.Judgement);
 
     internal static LaminateLimits Laminate(string name) => Limits.LaminateOrNull(name) ?? throw new ArgumentException(name);
 
     internal static PriorHeat Prior(string name) => Limits.PriorOrNull(name) ?? throw new ArgumentException(name);
-
-    internal static Estimate<T> Exactly<T>(T value)
-        where T : struct
-        => new(value, value, value, _test);
 
     internal static PadGeometry.Through Hole(double wallUm = 20, double widthMm = 2, double holeMm = 1) => new(
         Length.FromMillimeters(widthMm), Length.FromMillimeters(holeMm), Exactly(Length.FromMicrometers(wallUm)), Length.FromMillimeters(1.6));

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Verification;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -7,13 +8,6 @@ namespace ReworkThermal.Core.Tests.Published;
 /// <summary>What holds for the careful, rushed and scorch cases over the whole range of activation energies.</summary>
 public sealed class DamageWorkedExampleTests
 {
-    private static readonly Dictionary<string, (double Celsius, double Seconds, bool Melts)[]> _cases = new()
-    {
-        ["careful"] = [(120, 300, false), (235, 20, true), (245, 8, true), (245, 5, true)],
-        ["rushed"] = [(300, 25, true), (320, 15, true), (300, 8, true)],
-        ["scorch"] = [(350, 10, true)],
-    };
-
     /// <summary>Over the whole range of activation energies careful work stays far below the other two, and class A fares worst.</summary>
     [Fact]
     public void What_holds_over_the_whole_range_holds_here()
@@ -25,7 +19,7 @@ public sealed class DamageWorkedExampleTests
             Assert.True(careful.High < Spent(laminate, "scorch").Central);
         }
 
-        foreach (string name in _cases.Keys)
+        foreach (string name in DamageChecks.Work.Keys)
         {
             Assert.True(Spent("A", name).Central > Spent("B", name).Central);
             Assert.True(Spent("B", name).Central > Spent("C", name).Central);
@@ -35,7 +29,7 @@ public sealed class DamageWorkedExampleTests
     private static Spread Spent(string laminate, string name)
     {
         DamageModel model = DamageBench.Model(laminate);
-        PadDamage state = model.After(model.Begin(DamageBench.Untouched), _cases[name].Select(c => Steady((c.Celsius, c.Seconds, c.Melts))));
+        PadDamage state = model.After(model.Begin(DamageBench.Untouched), DamageChecks.Work[name].Select(c => Steady((c.Celsius, c.Seconds, c.Melts))));
         return model.Budget(state).GaugeOrNull(GaugeKind.Laminate)!.Value;
     }
 

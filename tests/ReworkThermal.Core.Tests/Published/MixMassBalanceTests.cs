@@ -14,9 +14,7 @@ public class MixMassBalanceTests
     [InlineData("Sn63Pb37", "Bi58Sn42", 0.05, "Sn61.95Pb35.15Bi2.9")]
     public void Mix_has_the_worked_composition(string joint, string added, double share, string expected)
     {
-        MassFractions mix = Read(joint).MixedWith(Read(added), share);
+        MassFractions mix = Shelf.Read(joint).MixedWith(Shelf.Read(added), share);
         Assert.Equal(expected, mix.ToString());
     }
-
-    private static MassFractions Read(string text) => Assert.IsType<DesignationReading.Accepted>(AlloyDesignation.Read(text)).Fractions;
 }

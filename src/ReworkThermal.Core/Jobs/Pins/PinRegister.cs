@@ -15,9 +15,6 @@ public sealed class PinRegister
         NeighbourPairs = FindNeighbours(pins);
     }
 
-    /// <summary>A register without pins.</summary>
-    public static PinRegister Empty { get; } = new([]);
-
     /// <summary>Pins by row, then by position.</summary>
     public IReadOnlyList<Pin> Pins { get; }
 

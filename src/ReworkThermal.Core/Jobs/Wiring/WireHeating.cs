@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Evidence;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Jobs.Wiring;
@@ -11,9 +12,6 @@ public static class WireHeating
 {
     /// <summary>Thermal conductivity of copper near room temperature [W/mK] (Copper Development Association: 394 at 20 °C, rounded, from memory).</summary>
     private const double ConductivityWPerMK = 390;
-
-    /// <summary>Stefan-Boltzmann constant [W/m²K⁴] (CODATA 2018).</summary>
-    private const double StefanBoltzmann = 5.670374419e-8;
 
     /// <summary>Finds the range of the steady temperature rise.</summary>
     /// <param name="gauge">The conductor.</param>
@@ -113,7 +111,7 @@ public static class WireHeating
     {
         double ambientK = wire.AmbientK;
         double wireK = ambientK + rise;
-        return wire.Emissivity * StefanBoltzmann * ((wireK * wireK) + (ambientK * ambientK)) * (wireK + ambientK);
+        return wire.Emissivity * PhysicalConstants.StefanBoltzmann * ((wireK * wireK) + (ambientK * ambientK)) * (wireK + ambientK);
     }
 
     private sealed record Wire(double DiameterM, double OuterM, double Emissivity, double CurrentA, double AmbientC)

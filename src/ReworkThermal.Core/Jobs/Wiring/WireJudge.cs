@@ -2,7 +2,7 @@ using UnitsNet;
 
 namespace ReworkThermal.Core.Jobs.Wiring;
 
-/// <summary>Works out a wire at its task and judges it. Two touches a wire: each end heats the pad it is soldered to.</summary>
+/// <summary>Works out a wire at its task and judges it.</summary>
 public static class WireJudge
 {
     /// <summary>Judges a wire.</summary>
@@ -37,16 +37,6 @@ public static class WireJudge
             CopperConductor.Inductance(task.Gauge, task.Length),
             Fitness(task, kind, limits, warming, dropShare),
             kind.StripsAt is not null);
-    }
-
-    /// <summary>The touches a wire costs: one at each end, each on its own pad.</summary>
-    /// <param name="wire">The wire.</param>
-    /// <param name="tools">Tools and settings.</param>
-    /// <returns>Two touches.</returns>
-    public static IReadOnlyList<TouchStart> Touches(JumperWire wire, IReadOnlyList<ToolSetting> tools)
-    {
-        ArgumentNullException.ThrowIfNull(wire);
-        return [new TouchStart(TouchPurpose.Wire, tools, [wire.From]), new TouchStart(TouchPurpose.Wire, tools, [wire.To])];
     }
 
     private static WireFitness Fitness(WireTask task, WireKind kind, WireLimits limits, WireWarming warming, double? dropShare)

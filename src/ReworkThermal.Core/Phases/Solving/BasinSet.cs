@@ -8,7 +8,6 @@ internal sealed class BasinSet(EquilibriumKernel kernel)
 {
     private List<Basin> _basins = [];
 
-    private const double Hopeless = 0.5;
 
     internal IReadOnlyList<Basin> All => _basins;
 
@@ -33,7 +32,7 @@ internal sealed class BasinSet(EquilibriumKernel kernel)
         kernel.Surfaces.SetTemperature(kelvin);
         foreach (Basin basin in _basins)
         {
-            basin.Height = kernel.Plane.Minimise(basin.Model, basin.Y, potentials, Hopeless);
+            basin.Height = kernel.Plane.Minimise(basin.Model, basin.Y, potentials, CompositionSearch.HopelessHeight);
         }
 
         for (int a = _basins.Count - 1; a > 0; a--)

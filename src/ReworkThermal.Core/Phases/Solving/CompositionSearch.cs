@@ -9,6 +9,9 @@ internal sealed class CompositionSearch(GibbsSurfaces surfaces, TangentPlane pla
     /// <summary>Two minima of one phase nearer than this in every site fraction are one.</summary>
     internal const double Same = 1e-3;
 
+    /// <summary>Minima that stay above this height are far from forming, and are not refined [R T].</summary>
+    internal const double HopelessHeight = 0.5;
+
     private const double CornerShare = 0.02;
 
     private readonly double[] _gradient = new double[TangentPlane.MostVariables];

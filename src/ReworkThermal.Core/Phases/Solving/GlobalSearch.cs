@@ -23,9 +23,6 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
     /// <summary>Nothing lies deeper than this under a settled basis [R T].</summary>
     private const double Settled = 1e-7;
 
-    /// <summary>Minima that stay above this height are not refined [R T].</summary>
-    private const double HopelessHeight = 0.5;
-
     /// <summary>
     /// Basis compositions of one phase nearer than this are taken for one phase; when Newton's method does not accept the result, the
     /// next larger distance is tried. (The last one merges all.)
@@ -47,7 +44,7 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
             double deepest = 0;
             foreach (PhaseModel model in surfaces.System.Models)
             {
-                foreach (Basin basin in search.Basins(model, basis.Potentials, HopelessHeight))
+                foreach (Basin basin in search.Basins(model, basis.Potentials, CompositionSearch.HopelessHeight))
                 {
                     double height = plane.HeightAt(model, basin.Y, basis.Potentials);
                     deepest = Math.Min(deepest, height);
@@ -79,13 +76,6 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
         }
 
         return null;
-    }
-
-    /// <summary>Depth of the deepest phase under the assemblage's plane [J/mol], from every start.</summary>
-    internal double Depth(Assemblage assemblage)
-    {
-        surfaces.SetTemperature(assemblage.Kelvin);
-        return Math.Max(0, -(Deepest(assemblage.Potentials)?.Height ?? 0)) * surfaces.ThermalEnergy;
     }
 
     private Assemblage? Refine(List<PhaseState> phases, double[] potentials, double[] overall, double kelvin, out double depth)
@@ -139,7 +129,7 @@ internal sealed class GlobalSearch(GibbsSurfaces surfaces, TangentPlane plane, C
         Basin? deepest = null;
         foreach (PhaseModel model in surfaces.System.Models)
         {
-            foreach (Basin basin in search.Basins(model, potentials, HopelessHeight))
+            foreach (Basin basin in search.Basins(model, potentials, CompositionSearch.HopelessHeight))
             {
                 if (basin.Height < (deepest?.Height ?? 0))
                 {

@@ -13,14 +13,12 @@ internal sealed class HullBasis
     private readonly double[][] _y;
     private readonly double[] _energy;
     private readonly double[,] _columns;
-    private readonly double[] _overall;
     private readonly double[] _amounts;
 
     /// <summary>Starts from the pure elements as liquids.</summary>
     internal HullBasis(GibbsSurfaces surfaces, double[] overall)
     {
         _n = overall.Length;
-        _overall = overall;
         PhaseModel liquid = surfaces.System.Models[surfaces.System.Liquid];
         _models = new PhaseModel[_n];
         _y = new double[_n][];

@@ -8,7 +8,11 @@ internal sealed class LiquidusSearch(EquilibriumKernel kernel)
 {
     private const int MostIterations = 80;
     private const int PatientIterations = 25;
-    private const double Start = 700;
+
+    // Above the liquidus of most solders; Newton's method comes down from there in a few rounds [K].
+    private const double StartKelvin = 700;
+
+    // Where a path starts whose liquid separates in two on its way down: ten kelvins within the data, which end at 1700 K.
     private const double TopKelvin = 1690;
 
     /// <summary>Finds the liquidus of a homogeneous liquid.</summary>
@@ -17,7 +21,7 @@ internal sealed class LiquidusSearch(EquilibriumKernel kernel)
     /// <returns>The liquid with the first solid (amount 0), or null when the search did not converge.</returns>
     internal Assemblage? Find(double[] overall, BasinSet basins)
     {
-        double kelvin = Start;
+        double kelvin = StartKelvin;
         double[] slopes = new double[overall.Length];
         bool renew = true;
         for (int iteration = 0; iteration < MostIterations; iteration++)

@@ -14,11 +14,11 @@ internal sealed class MassBasis
     {
         _kernel = kernel;
         _gramsPerMole = [.. kernel.System.Elements.Select(e => e.GramsPerMole())];
-        _meanGramsPerMole = GramsPerMole(overall);
+        _meanGramsPerMole = Grams(overall);
     }
 
     /// <summary>Mass fraction of one phase of an assemblage.</summary>
-    internal double MassFraction(PhaseState phase) => phase.Amount * GramsPerMole(phase.X) / _meanGramsPerMole;
+    internal double MassFraction(PhaseState phase) => phase.Amount * Grams(phase.X) / _meanGramsPerMole;
 
     /// <summary>Mass fraction of liquid.</summary>
     internal double LiquidMassFraction(Assemblage assemblage) => Math.Clamp(assemblage.Phases.Where(p => p.Model.IsLiquid).Sum(MassFraction), 0, 1);
@@ -50,15 +50,35 @@ internal sealed class MassBasis
             .Select(Share)];
 
     /// <summary>Composition of a phase by mass.</summary>
-    internal MassFractions Composition(PhaseState phase)
+    internal MassFractions Composition(PhaseState phase) => Composition(phase.X);
+
+    /// <summary>Composition by mass from moles of each element of the system.</summary>
+    internal MassFractions Composition(double[] moles)
     {
         double[] masses = new double[ElementData.Count];
-        for (int e = 0; e < phase.X.Length; e++)
+        for (int e = 0; e < moles.Length; e++)
         {
-            masses[(int)_kernel.System.Elements[e]] = phase.X[e] * _gramsPerMole[e];
+            masses[(int)_kernel.System.Elements[e]] = moles[e] * _gramsPerMole[e];
         }
 
         return MassFractions.FromMasses(masses);
+    }
+
+    /// <summary>Solids given by the moles of each element in them (index of the model), of one mole of atoms in all; by falling share.</summary>
+    internal IReadOnlyList<PhaseShare> Shares(IReadOnlyDictionary<int, double[]> solids)
+    {
+        List<PhaseShare> shares = [];
+        foreach ((int model, double[] moles) in solids)
+        {
+            double grams = Grams(moles);
+            if (grams > 0)
+            {
+                PhaseDescription description = _kernel.System.Database.Phases[_kernel.System.Models[model].Description];
+                shares.Add(new PhaseShare(description.Name, description.ShownAs, grams / _meanGramsPerMole, Composition(moles)));
+            }
+        }
+
+        return [.. shares.OrderByDescending(s => s.MassFraction)];
     }
 
     private PhaseShare Share(PhaseState phase)
@@ -67,12 +87,12 @@ internal sealed class MassBasis
         return new PhaseShare(description.Name, description.ShownAs, MassFraction(phase), Composition(phase));
     }
 
-    private double GramsPerMole(double[] x)
+    private double Grams(double[] moles)
     {
         double sum = 0;
-        for (int e = 0; e < x.Length; e++)
+        for (int e = 0; e < moles.Length; e++)
         {
-            sum += x[e] * _gramsPerMole[e];
+            sum += moles[e] * _gramsPerMole[e];
         }
 
         return sum;

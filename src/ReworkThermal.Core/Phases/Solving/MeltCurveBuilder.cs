@@ -6,7 +6,9 @@ namespace ReworkThermal.Core.Phases.Solving;
 /// <summary>Turns a cooling path into a melt curve and finds the flow temperature on it.</summary>
 internal sealed class MeltCurveBuilder(EquilibriumKernel kernel, double[] overall, IReadOnlyList<Assemblage> states)
 {
+    // Where the enthalpies of the stable solid elements are zero.
     private const double LowestKelvin = 298.15;
+
     private const double FrozenStepKelvin = 25;
     private const double LiquidStepKelvin = 50;
     private const double LiquidToKelvin = 773.15;

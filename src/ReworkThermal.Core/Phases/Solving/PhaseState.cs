@@ -65,7 +65,13 @@ internal sealed class PhaseState
         matrix = matrix[..(order * order)];
         right = right[..(order * n)];
         Span<double> scale = stackalloc double[TangentPlane.MostVariables];
-        FillBordered(hessian, matrix, right, scale, order);
+        BorderedHessian.Fill(Model, Y, hessian, scale, matrix);
+        right.Clear();
+        for (int v = 0; v < n; v++)
+        {
+            right[(v * n) + v] = 1;
+        }
+
         if (!SmallDenseSystem.TrySolve(matrix, right, order, n))
         {
             FillIdealResponse();
@@ -78,30 +84,6 @@ internal sealed class PhaseState
             {
                 Response[(v * n) + w] = scale[v] * scale[w] * right[(v * n) + w];
             }
-        }
-    }
-
-    private void FillBordered(ReadOnlySpan<double> hessian, Span<double> matrix, Span<double> right, Span<double> scale, int order)
-    {
-        int n = Model.Variables;
-        matrix.Clear();
-        right.Clear();
-        for (int v = 0; v < n; v++)
-        {
-            scale[v] = Math.Sqrt(Y[v] / Model.Share[v]);
-        }
-
-        for (int v = 0; v < n; v++)
-        {
-            for (int w = 0; w < n; w++)
-            {
-                matrix[(v * order) + w] = scale[v] * scale[w] * hessian[(v * n) + w];
-            }
-
-            int border = n + Model.Sublattice[v];
-            matrix[(v * order) + border] = scale[v];
-            matrix[(border * order) + v] = scale[v];
-            right[(v * n) + v] = 1;
         }
     }
 

@@ -27,7 +27,6 @@ internal sealed class ScheilWalk
     private readonly double[] _liquid;
     private readonly BasinSet _basins;
     private readonly CoolingStep _step;
-    private readonly MassBasis _mass;
     private readonly List<(double Kelvin, double Liquid)> _path = [];
     private readonly Dictionary<int, double[]> _solids = [];
     private Assemblage? _current;
@@ -44,7 +43,6 @@ internal sealed class ScheilWalk
         _liquid = (double[])overall.Clone();
         _basins = new BasinSet(kernel);
         _step = new CoolingStep(kernel, _liquid, _basins);
-        _mass = new MassBasis(kernel, overall);
     }
 
     /// <summary>Temperature [K] and mass fraction of liquid, falling.</summary>

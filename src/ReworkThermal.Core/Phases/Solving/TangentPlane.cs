@@ -110,22 +110,9 @@ internal sealed class TangentPlane(GibbsSurfaces surfaces)
         int order = n + model.Sublattices;
         Span<double> matrix = _matrix.AsSpan(0, order * order);
         Span<double> right = _right.AsSpan(0, order);
-        matrix.Clear();
+        BorderedHessian.Fill(model, y, hessian, _scale, matrix);
         for (int v = 0; v < n; v++)
         {
-            _scale[v] = Math.Sqrt(y[v] / model.Share[v]);
-        }
-
-        for (int v = 0; v < n; v++)
-        {
-            for (int w = 0; w < n; w++)
-            {
-                matrix[(v * order) + w] = _scale[v] * _scale[w] * hessian[(v * n) + w];
-            }
-
-            int border = n + model.Sublattice[v];
-            matrix[(v * order) + border] = _scale[v];
-            matrix[(border * order) + v] = _scale[v];
             right[v] = -_scale[v] * gradient[v];
         }
 

@@ -18,9 +18,6 @@ internal sealed class SimulatedResponse(IReadOnlyList<BenchObservation> observat
     private const double KelvinPerLogSecond = 20;
 
     /// <inheritdoc/>
-    public int Count => observations.Count;
-
-    /// <inheritdoc/>
     public double Expected(int touch, ReadOnlySpan<double> deviations)
     {
         BenchObservation seen = observations[touch];

@@ -5,7 +5,7 @@ namespace ReworkThermal.Core.Planning.Uncertainty;
 
 /// <summary>
 /// How far one bench differs from the next, where the profile of the thing itself gives no range. Start reading this folder here:
-/// <see cref="UncertainInputs"/> gathers every input with a range, TouchSampler runs a touch on many sampled benches,
+/// <see cref="UncertainInputs"/> gathers every input with a range, <see cref="PlanSampler"/> runs the first touch of a plan on many sampled benches,
 /// <see cref="FlowSpread"/> says what came of it.
 /// </summary>
 public sealed record BenchScatter

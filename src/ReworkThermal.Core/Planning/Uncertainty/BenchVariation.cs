@@ -29,9 +29,6 @@ internal sealed class BenchVariation
     /// <summary>Flow temperature above the computed one [K].</summary>
     internal double FlowShiftK => Shift(InputKind.FlowTemperature);
 
-    /// <summary>Standard deviations of one input; zero when it is not varied.</summary>
-    internal double DeviationsOf(InputKind kind) => _places.TryGetValue(kind, out (UncertainInput Input, double Deviations) place) ? place.Deviations : 0;
-
     /// <summary>Joint and bench as they are on this bench.</summary>
     internal PlanRequest Applied(PlanRequest request)
     {

@@ -13,7 +13,7 @@ internal sealed class FilledMixes(PhaseEngine engine, SolderProperties propertie
     /// <summary>Number of levels.</summary>
     internal const int Levels = 13;
 
-    // Levels are 8 % of solder apart, from 0.62 to 1.62 times the drawn amount.
+    // Levels are 8 % of solder apart, from 0.62 to 1.61 times the drawn amount.
     private const double LevelStep = 1.083;
 
     private readonly (EnthalpyCurve Curve, double FlowC)[] _levels = new (EnthalpyCurve, double)[Levels];

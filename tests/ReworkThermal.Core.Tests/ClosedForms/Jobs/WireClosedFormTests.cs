@@ -117,12 +117,6 @@ public sealed class WireClosedFormTests
         Assert.Equal([WireConcern.CurrentDensity], Assert.IsType<WireFitness.Close>(supply.Fitness).Concerns);
     }
 
-    [Fact]
-    public void A_wire_costs_one_touch_at_each_of_its_pads() =>
-        Assert.Equal(
-            ["4", "TP1"],
-            WireJudge.Touches(new JumperWire(new("4"), new("TP1"), new WireGauge(30), Length.FromMillimeters(9), null), []).Select(t => Assert.Single(t.Pads).Value));
-
     private static WireKind Kind(double permittivity) => new(
         "test", true, Certain(Temperature.FromDegreesCelsius(155)), Certain(Length.FromMicrometers(12)), Certain(permittivity), Certain(0.9), null);
 

@@ -1,13 +1,13 @@
 namespace ReworkThermal.Core.Numerics;
 
 /// <summary>Symmetric positive-definite systems of a few unknowns, in place and without allocation.</summary>
-internal static class SmallSystem
+internal static class SmallSymmetricSystem
 {
     /// <summary>Solves A x = b by Cholesky's method.</summary>
     /// <param name="lower">Lower triangle of A; holds its factor on return.</param>
     /// <param name="x">Right-hand side on entry, solution on return.</param>
     /// <exception cref="InvalidOperationException">The matrix is not positive definite.</exception>
-    internal static void SolveSymmetric(double[,] lower, double[] x)
+    internal static void Solve(double[,] lower, double[] x)
     {
         for (int j = 0; j < x.Length; j++)
         {
@@ -19,7 +19,7 @@ internal static class SmallSystem
 
             if (!(pivot > 0))
             {
-                throw new InvalidOperationException("the matrix of the lumped bodies is not positive definite");
+                throw new InvalidOperationException("the matrix is not positive definite");
             }
 
             double root = Math.Sqrt(pivot);
