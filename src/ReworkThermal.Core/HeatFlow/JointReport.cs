@@ -33,7 +33,7 @@ internal static class JointReport
         {
             Flow = Flow(problem, run),
             FrontShare = runner.Bench.Mesh.Geometry.SolderInBarrel ? run.FrontShare : [],
-            Neighbours = [.. problem.Site.Neighbours.Select(n => Judge(n, run))],
+            Neighbours = [.. problem.Site.Neighbours.Select(n => Judge(n, run)), .. Body(problem.Site, run)],
             Assumptions = assumptions,
             Caveats = _caveats,
         };
@@ -70,6 +70,18 @@ internal static class JointReport
         Warn(warnings, difference, neighbour.MostDifference?.Low.Kelvins, neighbour.MostDifference?.Central.Kelvins, neighbour.Name, "has a difference over its length of", "K");
         Warn(warnings, rate, neighbour.MostRate?.Low.DegreesCelsiusPerSecond, neighbour.MostRate?.Central.DegreesCelsiusPerSecond, neighbour.Name, "is heated at", "K/s");
         return new NeighbourReport(neighbour.Name, near.PeakCelsius, difference, rate, neighbour.MostTemperature?.Central.DegreesCelsius, warnings);
+    }
+
+    // The plastic of the part that the leg belongs to, with the one temperature that its body has.
+    private static IEnumerable<NeighbourReport> Body(JointSite site, HeatRun run)
+    {
+        if (site.Connector is { PlasticLimit: { } limit } connector)
+        {
+            double peak = run.Probes[ProbeNames.Connector].PeakCelsius;
+            List<string> warnings = [];
+            Warn(warnings, peak, limit.Low.DegreesCelsius, limit.Central.DegreesCelsius, connector.Name, "reaches", "°C");
+            yield return new NeighbourReport(connector.Name, peak, 0, 0, limit.Central.DegreesCelsius, warnings);
+        }
     }
 
     private static void Warn(List<string> warnings, double value, double? low, double? central, string name, string verb, string unit)

@@ -17,23 +17,8 @@ internal readonly record struct BriefRun(double? FlowS, double ColdestC, double 
     {
         TemperatureHistory coldest = run.History(ProbeNames.ColdestSolder);
         return new BriefRun(
-            FirstAbove(coldest, neededC) is { } flows ? Math.Max(0, flows - lead.Seconds) : null,
+            coldest.FirstAt(neededC) is { } flows ? Math.Max(0, flows - lead.Seconds) : null,
             coldest.PeakCelsius,
             Math.Max(run.History(ProbeNames.NearPad).PeakCelsius, run.History(ProbeNames.FarPad).PeakCelsius));
-    }
-
-    private static double? FirstAbove(TemperatureHistory history, double celsius)
-    {
-        ReadOnlySpan<double> t = history.Seconds;
-        ReadOnlySpan<double> value = history.Celsius;
-        for (int i = 0; i < t.Length; i++)
-        {
-            if (value[i] >= celsius)
-            {
-                return i == 0 ? t[0] : t[i - 1] + ((t[i] - t[i - 1]) * (celsius - value[i - 1]) / (value[i] - value[i - 1]));
-            }
-        }
-
-        return null;
     }
 }

@@ -154,7 +154,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             LaminateShare = laminate,
             Exposures = exposures,
             BindingLimit = BindingLimit(first.Plan, refit.Plan),
-            Neighbours = NeighbourStrain.Of(work.Request.Site.Neighbours, first.Neighbours, refit.Neighbours),
+            Neighbours = NeighbourStrain.Of(work.Request.Site, first.Neighbours, refit.Neighbours),
             Warnings = PlanWarnings.Of(work, mix),
         };
     }

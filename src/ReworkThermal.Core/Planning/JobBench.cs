@@ -36,9 +36,6 @@ public sealed class JobBench(
     /// <summary>How molten solder is taken out.</summary>
     public RemovalMethod Removal => removal;
 
-    /// <summary>Tools by name.</summary>
-    public IToolShelf Tools => tools;
-
     internal Func<string, DesignationReading> Find => find;
 
     internal SolderProperties Properties => properties;

@@ -10,9 +10,6 @@ namespace ReworkThermal.Core.Planning;
 public sealed record Limit<T>(T Value, Provenance Provenance, string Note)
     where T : struct
 {
-    /// <summary>Whether the request set this limit, so that nothing was assumed.</summary>
-    public bool IsFromRequest => Provenance.Source == RequestSource;
-
     /// <summary>Source name of a limit that stands in the request.</summary>
     public const string RequestSource = "the request";
 }

@@ -15,9 +15,10 @@ public sealed record NeighbourStrain(string Part, NeighbourStrainKind Kind, doub
     /// <summary>Whether the limit itself is passed.</summary>
     public bool IsOver => Worst > Most;
 
-    /// <summary>Strains of all parts, each limit once, over the touches of a plan.</summary>
-    internal static IReadOnlyList<NeighbourStrain> Of(IReadOnlyList<Neighbour> parts, IReadOnlyList<NeighbourReport> first, IReadOnlyList<NeighbourReport> refit)
+    /// <summary>Strains of all parts and of the plastic of the part itself, each limit once, over the touches of a plan.</summary>
+    internal static IReadOnlyList<NeighbourStrain> Of(JointSite site, IReadOnlyList<NeighbourReport> first, IReadOnlyList<NeighbourReport> refit)
     {
+        IReadOnlyList<Neighbour> parts = site.Neighbours;
         List<NeighbourStrain> strains = [];
         for (int i = 0; i < parts.Count; i++)
         {
@@ -25,6 +26,12 @@ public sealed record NeighbourStrain(string Part, NeighbourStrainKind Kind, doub
             Add(part.Name, NeighbourStrainKind.Temperature, Math.Max(first[i].PeakCelsius, refit[i].PeakCelsius), part.MostTemperature?.Low.DegreesCelsius, part.MostTemperature?.Central.DegreesCelsius, "°C");
             Add(part.Name, NeighbourStrainKind.Difference, Math.Max(first[i].PeakDifferenceK, refit[i].PeakDifferenceK), part.MostDifference?.Low.Kelvins, part.MostDifference?.Central.Kelvins, "K");
             Add(part.Name, NeighbourStrainKind.Rate, Math.Max(first[i].PeakRateKPerS, refit[i].PeakRateKPerS), part.MostRate?.Low.DegreesCelsiusPerSecond, part.MostRate?.Central.DegreesCelsiusPerSecond, "K/s");
+        }
+
+        if (site.Connector is { PlasticLimit: { } limit } connector)
+        {
+            // The body is reported after the neighbours.
+            Add(connector.Name, NeighbourStrainKind.Temperature, Math.Max(first[^1].PeakCelsius, refit[^1].PeakCelsius), limit.Low.DegreesCelsius, limit.Central.DegreesCelsius, "°C");
         }
 
         return strains;

@@ -154,6 +154,17 @@ public class PlanSearchTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void The_plastic_of_the_part_itself_is_watched_like_any_neighbour()
+    {
+        JointSite site = PlanDemo.Request.Site;
+        Connector connector = site.Connector!;
+        Connector wax = connector with { PlasticLimit = connector.PlasticLimit! with { Low = Temperature.FromDegreesCelsius(24), Central = Temperature.FromDegreesCelsius(25) } };
+        PlanRequest request = PlanDemo.Request with { Site = new JointSite(site.Board, site.Joint, wax, site.Neighbours), Bench = PlanDemo.Request.Bench with { Dilutions = [Shelf.Dilution("Sn63Pb37")] } };
+        Assert.All(Assert.IsType<PlanOutcome.Planned>(PlanDemo.Search(request)).Plans, p => Assert.Contains(p.Neighbours, n => n.Part == wax.Name && n is { Kind: NeighbourStrainKind.Temperature, IsOver: true }));
+        Assert.DoesNotContain(PlanDemo.Planned.Plans.SelectMany(p => p.Neighbours), n => n.Part == connector.Name);
+    }
+
+    [Fact]
     public void A_search_can_be_stopped()
     {
         using CancellationTokenSource stop = new();
