@@ -47,8 +47,6 @@ internal static class BudgetWords
 
     internal const string Intermetallic = "intermetallic (for information)";
 
-    internal const string InterfaceError = "laminate, if the interface was cooler or hotter";
-
     internal const string Incomplete = "incomplete";
 
     internal static readonly string[] JobColumns = ["pad", "name", ">used", ">range", "bar", "band", "governed by", ">touches", ">melts", "earlier heat"];

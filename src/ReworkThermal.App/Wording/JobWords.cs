@@ -16,8 +16,6 @@ internal static class JobWords
 
     internal const string NotStated = "not stated";
 
-    internal const string BriefHeading = "About the job";
-
     internal const string HistoryHeading = "Last done";
 
     internal const string NextHeading = "Next";
@@ -33,8 +31,6 @@ internal static class JobWords
     internal const string JustOnePad = "name just one pad with --pad.";
 
     internal const string JobsTitle = "Jobs";
-
-    internal const string TouchesTitle = "Touches";
 
     internal const string NoTouches = "No touch is logged.";
 
@@ -96,8 +92,6 @@ internal static class JobWords
     internal static string AssumedSolder(string solder) => $"The joints are taken to have arrived with {solder}, since the job names no solder.";
 
     internal static string NothingToRevise => "say what is known better: --label, --board, --joint, --connector, --solder or --lead-free.";
-
-    internal static string PinsFrom(string what) => $"Pins from {what}.";
 
     internal static string OnePinSource => "name either --pinout NAME or --from FILE, to enter pins; or --to FILE, to write them.";
 

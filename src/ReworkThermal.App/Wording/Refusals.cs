@@ -34,8 +34,6 @@ internal static class Refusals
 
     internal static string Exists(string path) => $"'{path}' exists already and was left as it is; choose another name, or use --force to replace it.";
 
-    internal static string CannotRead(string path, string why) => $"'{path}' cannot be read: {why}";
-
     internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
 
     internal static string CannotWrite(string path, string why) => $"'{path}' cannot be written: {why}";

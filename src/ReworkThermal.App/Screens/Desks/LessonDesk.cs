@@ -66,7 +66,7 @@ internal sealed class LessonDesk(JobWorkshop workshop, CalibrationFolder calibra
             _ = Refitted(request, left, cancellation);
         }
 
-        return new LessonAnswer.TakenBack(request.BoardName, left.Count);
+        return new LessonAnswer.TakenBack(left.Count);
     }
 
     private static string Origin(JobState job, int number) => string.Create(CultureInfo.InvariantCulture, $"job {job.Id}, entry {number}");
@@ -76,7 +76,7 @@ internal sealed class LessonDesk(JobWorkshop workshop, CalibrationFolder calibra
         (FitOutcome outcome, BenchCalibration? learned) = new CalibrationDesk(workshop.Workshop, workshop.Melting.Engine).Fit(request, touches, cancellation);
         calibrations.Keep(new BoardRecord(request.BoardName, touches, learned));
         return learned is not null
-            ? new LessonAnswer.Learned(request.BoardName, learned.Observations)
+            ? new LessonAnswer.Learned(learned.Observations)
             : new LessonAnswer.NotLearned(outcome is FitOutcome.NotFitted none ? none.Reason : ScreenLessonWords.NoFit);
     }
 
