@@ -22,13 +22,13 @@ internal static class PlanCommand
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Argument<string> path = new("request") { Description = HelpText.Request };
+        Argument<string> path = FilePaths.Request();
         Option<int?> samples = Numbers.WholeOption("--samples", HelpText.Samples(PlanSampler.UsualSamples), 0, MostSamples);
         Option<int?> why = Numbers.WholeOption("--why", HelpText.Why, 1, MostPlans);
-        Option<int[]> compare = new("--compare") { Description = HelpText.Compare, Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true, HelpName = "numbers" };
+        Option<int[]?> compare = Numbers.WholePairOption("--compare", HelpText.Compare, 1, MostPlans);
         Option<string?> job = new("--job") { Description = HelpText.PlanJob, HelpName = "job" };
         Option<string?> pad = new("--pad") { Description = HelpText.PlanPad, HelpName = "pad" };
-        Option<string?> store = new("--store") { Description = HelpText.TriageStore, HelpName = "file" };
+        Option<string?> store = FilePaths.Option("--store", HelpText.TriageStore);
         Option<string?> folder = CalibrateCommand.FolderOption();
         Command command = new("plan", HelpText.Plan) { path, samples, job, pad, store, why, compare, folder };
         command.SetAction(parse =>

@@ -65,7 +65,7 @@ internal sealed class ProbeOptions
             named.AddRange(checks.Lines.Skip(first - 1).Take(last - first + 1));
         }
 
-        lines = named;
+        lines = [.. named.Distinct()];
         return null;
     }
 

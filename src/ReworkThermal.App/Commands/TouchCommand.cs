@@ -46,5 +46,5 @@ internal static class TouchCommand
         return command;
     }
 
-    private static Argument<int> EntryArgument() => new("entry") { Description = HelpText.Entry };
+    private static Argument<int> EntryArgument() => Numbers.WholeArgument("entry", HelpText.Entry, 1, Numbers.MostEntries);
 }

@@ -16,6 +16,12 @@ internal static class JobWords
 
     internal const string NotStated = "not stated";
 
+    internal const string StatusName = "status";
+
+    internal const string LimitName = "limit";
+
+    internal const string Voided = " [voided]";
+
     internal const string HistoryHeading = "Last done";
 
     internal const string NextHeading = "Next";
@@ -65,6 +71,9 @@ internal static class JobWords
 
     internal static string NotRecorded(string reason) => $"not recorded: {VisibleText.Of(reason)}.";
 
+    internal static string PartlyRecorded(int last, string reason) =>
+        string.Create(CultureInfo.InvariantCulture, $"recorded up to entry {last}, the rest was not: {VisibleText.Of(reason)}.");
+
     internal static string Recorded(int number, string phrase) => string.Create(CultureInfo.InvariantCulture, $"Recorded as entry {number}: {phrase}.");
 
     internal static string RecordedMany(int count, int first, int last) => count == 1
@@ -98,6 +107,10 @@ internal static class JobWords
     internal static string Written(string path) => $"Written to {path}.";
 
     internal static string PlanNumber(int count) => string.Create(CultureInfo.InvariantCulture, $"--number must lie between 1 and {count}: so many plans hold every limit.");
+
+    internal static string VoidedBecause(string reason) => $"VOIDED: {reason}";
+
+    internal static string Wire(PadId from, PadId to, string wire) => $"{from} to {to}: {wire}";
 
     internal static string Interrupted(int number) => string.Create(CultureInfo.InvariantCulture, $"Touch {number} was started and never ended.");
 

@@ -7,6 +7,10 @@ internal static class Refusals
 {
     internal const string BrokenOff = "broken off before there was an answer; nothing was stored.";
 
+    internal const string NoSuchFile = "there is no such file";
+
+    internal const string IsFolder = "it is a folder, not a file";
+
     internal const string TraceHint = "set REWORK_THERMAL_TRACE=1 to see where, and please report it with the command and its files.";
 
     internal const string RatioOrTarget = "give either --ratio, like 0.3, or --target-flow, like 170.";
@@ -31,6 +35,10 @@ internal static class Refusals
     internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";
 
     internal static string BothOrNone(params string[] options) => $"{string.Join(" and ", options)} belong together; give all of them or none.";
+
+    internal static string NoPath(string option, string kind) => $"{option} names no {kind}; got ''.";
+
+    internal static string NoFolder(string folder) => $"there is no folder '{folder}'";
 
     internal static string Exists(string path) => $"'{path}' exists already and was left as it is; choose another name, or use --force to replace it.";
 
