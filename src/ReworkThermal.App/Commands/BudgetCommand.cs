@@ -54,9 +54,10 @@ internal static class BudgetCommand
     private static Reply Answer(Shell shell, JobWorkshop workshop, JobPick.Picked picked, Question question)
     {
         JobState state = picked.State;
-        if (workshop.SiteOf(state.Brief) is not JobSite.Known known)
+        JobSite site = workshop.SiteOf(state.Brief);
+        if (site is not JobSite.Known known)
         {
-            return new Reply.Misused(((JobSite.Unknown)workshop.SiteOf(state.Brief)).Reason);
+            return new Reply.Misused(((JobSite.Unknown)site).Reason);
         }
 
         IReadOnlyList<PadAccount> accounts = workshop.Accounts(state, known);

@@ -18,8 +18,6 @@ internal static class CleanCommand
 
     private const double MostShare = 0.9;
 
-    private const string UsualRemoval = "braid";
-
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
@@ -54,10 +52,11 @@ internal static class CleanCommand
     {
         MeltingShelf shelf = new(shell.Data);
         Workshop workshop = Workshop.Load(shell.Data);
-        RemovalMethod? removal = workshop.Removals.FirstOrDefault(r => string.Equals(r.Name, wish.Removal ?? UsualRemoval, StringComparison.OrdinalIgnoreCase));
+        string way = wish.Removal ?? UsualBench.Removal;
+        RemovalMethod? removal = workshop.Removals.FirstOrDefault(r => string.Equals(r.Name, way, StringComparison.OrdinalIgnoreCase));
         if (removal is null)
         {
-            return new Reply.Misused(Refusals.UnknownName("--removal", wish.Removal ?? UsualRemoval, workshop.Removals.Select(r => r.Name)));
+            return new Reply.Misused(Refusals.UnknownName("--removal", way, workshop.Removals.Select(r => r.Name)));
         }
 
         return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch

@@ -10,8 +10,6 @@ namespace ReworkThermal.App.Commands;
 /// <summary>The solder in a joint, as the command line names joint, board and solder.</summary>
 internal abstract record JointCharge
 {
-    private const string UsualSolder = "Sn96.5Ag3Cu0.5";
-
     private JointCharge()
     {
     }
@@ -45,9 +43,10 @@ internal abstract record JointCharge
     /// <returns>The solder, or why it is not known.</returns>
     internal static JointCharge Find(string joint, string? board, string? solder, (Mass Copper, Mass Silver) pickedUp, MeltingShelf shelf, ProfileLibrary profiles)
     {
-        if (shelf.Alloys.Find(solder ?? UsualSolder) is not DesignationReading.Accepted filling)
+        DesignationReading reading = shelf.Alloys.Find(solder ?? UsualBench.Solder);
+        if (reading is not DesignationReading.Accepted filling)
         {
-            return new Refused(((DesignationReading.Refused)shelf.Alloys.Find(solder ?? UsualSolder)).Reason);
+            return new Refused(((DesignationReading.Refused)reading).Reason);
         }
 
         return JointChoice.Find(joint, board, profiles) switch
@@ -55,7 +54,7 @@ internal abstract record JointCharge
             JointChoice.Chosen chosen => new Known(
                 chosen.Joint.Name,
                 PickedUp.In(JointSolder.ChargeIn(chosen.Joint, chosen.Board.StackUp.Thickness, filling.Fractions, shelf.Alloys.Properties), pickedUp),
-                [.. solder is null ? [Assumptions.Solder(UsualSolder)] : Array.Empty<string>(), .. filling.Notes, .. chosen.Notes, Assumptions.Filled]),
+                [.. solder is null ? [Assumptions.Solder(UsualBench.Solder)] : Array.Empty<string>(), .. filling.Notes, .. chosen.Notes, Assumptions.Filled]),
             JointChoice.Refused refused => new Refused(refused.Reason),
             _ => throw new InvalidOperationException("unknown kind of choice"),
         };

@@ -20,9 +20,10 @@ internal sealed class JointPoser(JobWorkshop workshop)
     /// <summary>Poses a touch.</summary>
     internal JointSetup Pose(TouchSetup setup)
     {
-        if (workshop.SiteOf(setup.Job.Brief) is not JobSite.Known known)
+        JobSite site = workshop.SiteOf(setup.Job.Brief);
+        if (site is not JobSite.Known known)
         {
-            return new JointSetup.Missing(setup.Job.Brief.Joint is null ? ScreenBudgetWords.NoJoint : ((JobSite.Unknown)workshop.SiteOf(setup.Job.Brief)).Reason);
+            return new JointSetup.Missing(setup.Job.Brief.Joint is null ? ScreenBudgetWords.NoJoint : ((JobSite.Unknown)site).Reason);
         }
 
         if (!setup.Job.Pads.ContainsKey(setup.Start.Pads[0]))
@@ -115,7 +116,7 @@ internal sealed class JointPoser(JobWorkshop workshop)
                 },
                 tip,
                 jet,
-                setup.Bench[PlanField.Side] == "top" ? BoardSide.Top : BoardSide.Bottom,
+                PlanRequests.Side(setup.Bench),
                 pad);
     }
 

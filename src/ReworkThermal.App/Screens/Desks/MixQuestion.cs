@@ -1,3 +1,5 @@
+using ReworkThermal.App.Commands;
+
 namespace ReworkThermal.App.Screens.Desks;
 
 /// <summary>What is asked about a mix; names as the data folders know them.</summary>
@@ -26,5 +28,5 @@ internal sealed record MixQuestion(
     internal const int MostPasses = 12;
 
     /// <summary>Where a session begins: nothing chosen from the data folders yet.</summary>
-    internal static readonly MixQuestion Usual = new(string.Empty, string.Empty, "Sn96.5Ag3Cu0.5", "Bi58Sn42", 35, string.Empty, 3, "Sn96.5Ag3Cu0.5");
+    internal static readonly MixQuestion Usual = new(string.Empty, string.Empty, UsualBench.Solder, "Bi58Sn42", 35, string.Empty, 3, UsualBench.Solder);
 }
