@@ -14,6 +14,10 @@ internal abstract record LessonAnswer
     /// <param name="Reason">One clause.</param>
     internal sealed record NotLearned(string Reason) : LessonAnswer;
 
+    /// <summary>A touch does not count any more, but what it taught stays.</summary>
+    /// <param name="Reason">Why, one clause.</param>
+    internal sealed record NotTakenBack(string Reason) : LessonAnswer;
+
     /// <summary>A touch that does not count any more was taken back; so many are left.</summary>
     internal sealed record TakenBack(int Touches) : LessonAnswer;
 }
