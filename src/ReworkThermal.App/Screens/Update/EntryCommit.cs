@@ -61,7 +61,7 @@ internal static class EntryCommit
     private static Step Seconds(BenchState state, TextEntry entry, Logged<TouchStart> touch) =>
         Update.Typed.Number(entry.Text, 0.1, 3600, "s", out double seconds) is { } complaint
             ? Wrong(state, entry, complaint)
-            : ClockUpdate.Complete(state, touch, TimeSpan.FromSeconds(seconds));
+            : TouchCourse.Complete(state, touch, TimeSpan.FromSeconds(seconds));
 
     private static Step Export(BenchState state, TextEntry entry) =>
         state.Job is not { } job ? new Step(state with { Entry = null })
