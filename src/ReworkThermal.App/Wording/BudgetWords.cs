@@ -98,11 +98,9 @@ internal static class BudgetWords
 
     internal static string Verdict(PullVerdict verdict) => verdict switch
     {
-        PullVerdict.DoNotPull no => Sentence(no.Reason),
-        PullVerdict.LiftWithoutForce lift => Sentence(lift.Reason),
-        PullVerdict.MayLift may => Sentence(may.Reason),
+        PullVerdict.DoNotPull no => Sentence.Of(no.Reason),
+        PullVerdict.LiftWithoutForce lift => Sentence.Of(lift.Reason),
+        PullVerdict.MayLift may => Sentence.Of(may.Reason),
         _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
     };
-
-    private static string Sentence(string clause) => char.ToUpperInvariant(clause[0]) + clause[1..] + ".";
 }
