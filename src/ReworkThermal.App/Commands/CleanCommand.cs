@@ -12,11 +12,7 @@ namespace ReworkThermal.App.Commands;
 /// <summary>The command <c>clean</c>: what passes leave in a joint, and what the refitted joint does.</summary>
 internal static class CleanCommand
 {
-    private const int MostPasses = 12;
-
     private const double UsualShare = 0.3;
-
-    private const double MostShare = 0.9;
 
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
@@ -25,8 +21,8 @@ internal static class CleanCommand
         Option<string?> board = JointCharge.BoardOption();
         Option<string?> solder = JointCharge.SolderOption();
         Option<string> with = new("--with") { Description = HelpText.With, HelpName = "alloy", Required = true };
-        Option<double?> ratio = Numbers.Option("--ratio", HelpText.FirstRatio, 0, MostShare, string.Empty);
-        Option<int?> passes = Numbers.WholeOption("--passes", HelpText.Passes, 1, MostPasses);
+        Option<double?> ratio = Numbers.Option("--ratio", HelpText.FirstRatio, 0, AskLimits.MostShare, string.Empty);
+        Option<int?> passes = Numbers.WholeOption("--passes", HelpText.Passes, 1, AskLimits.MostPasses);
         Option<string> refill = new("--refill") { Description = HelpText.Refill, HelpName = "composition", Required = true };
         Option<string?> removal = new("--removal") { Description = HelpText.Removal, HelpName = "name" };
         PickedUp pickedUp = new();
@@ -78,7 +74,7 @@ internal static class CleanCommand
             refill,
             refill,
             removal,
-            MostPasses));
+            AskLimits.MostPasses));
         if (answer is not CleaningAnswer.Followed followed)
         {
             return new Reply.AnsweredNo(new FailureView(joint.JointName, ((CleaningAnswer.Failed)answer).Reason));
@@ -96,7 +92,7 @@ internal static class CleanCommand
             Numerals.Percent(removal.Efficiency.Low.DecimalFractions),
             Numerals.Percent(removal.Efficiency.High.DecimalFractions)));
         notes.Add(Assumptions.Flush);
-        int asked = wish.Passes ?? followed.Enough ?? MostPasses;
+        int asked = wish.Passes ?? followed.Enough ?? AskLimits.MostPasses;
         FinalJoint last = followed.ByPasses[asked - 1];
         CleaningReport report = new(
             joint.JointName,

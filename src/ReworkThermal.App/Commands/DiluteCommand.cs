@@ -14,8 +14,6 @@ internal static class DiluteCommand
 {
     private const double UsualWireMm = 0.8;
 
-    private const double MostShare = 0.9;
-
     // Flow of tin-lead eutectic solder, the temperature that irons, parts and hands are used to.
     private const double UsualTargetC = 183;
 
@@ -26,7 +24,7 @@ internal static class DiluteCommand
         Option<string?> board = JointCharge.BoardOption();
         Option<string?> solder = JointCharge.SolderOption();
         Option<string?> with = new("--with") { Description = HelpText.With, HelpName = "alloy" };
-        Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, MostShare, string.Empty);
+        Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, AskLimits.MostShare, string.Empty);
         Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
         Option<double?> wire = Numbers.Option("--wire", HelpText.Wire, 0.2, 3, "mm");
         Option<bool> leadFree = new("--lead-free") { Description = HelpText.LeadFree };
@@ -113,7 +111,7 @@ internal static class DiluteCommand
         if (wish.TargetFlow is { } target)
         {
             DilutionRanking ranking = search.Rank(
-                new DilutionQuestion(charge, alloys, Temperature.FromDegreesCelsius(target), wish.LeadFreeOnly, Ratio.FromDecimalFractions(MostShare)),
+                new DilutionQuestion(charge, alloys, Temperature.FromDegreesCelsius(target), wish.LeadFreeOnly, Ratio.FromDecimalFractions(AskLimits.MostShare)),
                 shell.Cancellation);
             return (ranking.Choices, ranking.Excluded);
         }

@@ -11,12 +11,15 @@ internal sealed class CleaningView(CleaningReport report) : IRenderedReport
 {
     private CleaningLine Asked => report.ByPasses[report.Asked - 1];
 
+    private string Verdict => CleaningWords.Verdict(
+        report.Asked, Asked.Final.IsClean, report.Enough, report.EnoughAtBest, report.EnoughAtWorst, most: report.ByPasses.Count);
+
     /// <inheritdoc/>
     public void WriteText(Page page)
     {
         page.Heading(CleaningWords.Title(report.Joint, report.Alloy, report.Refill.ToString()));
         page.Paragraph(DilutionWords.InTheJoint(Numerals.Milligrams(report.SolderMass), report.Solder.ToString()));
-        page.Paragraph(CleaningWords.Verdict(report.Asked, Asked.Final.IsClean, report.Enough, report.EnoughAtBest, report.EnoughAtWorst));
+        page.Paragraph(Verdict);
         page.Blank();
         page.Table(CleaningWords.Columns, [.. report.ByPasses.Take(Math.Max(report.Asked, report.Enough ?? 0)).Select(Row)]);
         page.Paragraph(CleaningWords.Uncertainty(Numerals.Kelvin(report.Uncertainty.Kelvins, 0)));
@@ -31,7 +34,7 @@ internal sealed class CleaningView(CleaningReport report) : IRenderedReport
         json.WriteNumber("passes", report.Asked);
         WriteMembers(json, Asked);
         json.WriteBoolean("clean", Asked.Final.IsClean);
-        json.Text("verdict", CleaningWords.Verdict(report.Asked, Asked.Final.IsClean, report.Enough, report.EnoughAtBest, report.EnoughAtWorst));
+        json.Text("verdict", Verdict);
         json.Number("passes_enough", report.Enough, 0);
         json.Number("passes_enough_at_best", report.EnoughAtBest, 0);
         json.Number("passes_enough_at_worst", report.EnoughAtWorst, 0);

@@ -22,10 +22,10 @@ internal sealed record MixQuestion(
     string Refill)
 {
     /// <summary>Largest share that can be asked for [%].</summary>
-    internal const double MostSharePercent = 90;
+    internal const double MostSharePercent = AskLimits.MostShare * 100;
 
     /// <summary>Most passes that can be asked for.</summary>
-    internal const int MostPasses = 12;
+    internal const int MostPasses = AskLimits.MostPasses;
 
     /// <summary>Where a session begins: nothing chosen from the data folders yet.</summary>
     internal static readonly MixQuestion Usual = new(string.Empty, string.Empty, UsualBench.Solder, "Bi58Sn42", 35, string.Empty, 3, UsualBench.Solder);

@@ -1,3 +1,4 @@
+using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
@@ -76,7 +77,7 @@ internal static class EntryCommit
         {
             reading = new MeterReading.OverRange();
         }
-        else if (Update.Typed.Number(text, 0, 1e9, "ohm", out double ohms) is { } complaint)
+        else if (Update.Typed.Number(text, 0, AskLimits.MostOhms, "ohm", out double ohms) is { } complaint)
         {
             return Wrong(state, entry, ScreenRecordWords.OrOverRange(complaint));
         }
