@@ -46,7 +46,9 @@ internal static class BudgetCommand
                 tools.Board(parse),
                 parse.GetValue(seconds) is { } s ? Duration.FromSeconds(s) : null,
                 parse.GetValue(now) is { } c ? Temperature.FromDegreesCelsius(c) : null);
-            return Answer(shell, new JobWorkshop(shell, tools.Contact(parse)), picked, question);
+            return question is { Pad: null } and not { Tools.Count: 0, Board: null, Dwell: null, Now: null }
+                ? new Reply.Misused(BudgetWords.PadNeeded)
+                : Answer(shell, new JobWorkshop(shell, tools.Contact(parse)), picked, question);
         }));
         return new Command("budget", HelpText.Budgets) { options.Job, show };
     }

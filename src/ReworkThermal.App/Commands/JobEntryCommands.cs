@@ -29,7 +29,7 @@ internal static class JobEntryCommands
         Option<string?> pinout = new("--pinout") { Description = HelpText.Pinout, HelpName = "name" };
         Option<string?> from = FilePaths.Option("--from", HelpText.PinsFrom);
         Option<string?> to = FilePaths.Option("--to", HelpText.PinsTo);
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Option<bool> force = CommonOptions.Force();
         Command command = new("pins", HelpText.JobPins) { pinout, from, to, force };
         command.SetAction(parse => options.OnJob(parse, shell, (access, picked) =>
             (parse.GetValue(pinout), parse.GetValue(from), parse.GetValue(to)) switch
@@ -72,7 +72,7 @@ internal static class JobEntryCommands
     {
         Option<string?> pads = PadNames.Option(HelpText.Pads, isRequired: true);
         Argument<PadState> seen = Choice.Argument("state", HelpText.PadStateWord, Vocabulary.States);
-        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Option<string?> note = CommonOptions.Note();
         Command command = new("look", HelpText.JobLook) { seen, pads, note };
         command.SetAction(parse => options.OnJob(parse, shell, (access, picked) => PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault
             ? new Reply.Misused(fault)
@@ -84,7 +84,7 @@ internal static class JobEntryCommands
     {
         Argument<PriorCondition> heat = Choice.Argument("heat", HelpText.PriorWord, Vocabulary.Priors);
         Option<string?> pads = PadNames.Option(HelpText.Pads);
-        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Option<string?> note = CommonOptions.Note();
         Command command = new("prior", HelpText.JobPrior) { heat, pads, note };
         command.SetAction(parse => options.Record(parse, shell, _ => PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault
             ? new EventWish.Refused(fault)

@@ -53,6 +53,11 @@ internal static class PlanCommand
             return new Reply.Misused(Refusals.TooFewSamples(LeastSamples));
         }
 
+        if (wish.Why is not null && wish.Compare.Length > 0)
+        {
+            return new Reply.Misused(Refusals.WhyOrCompare);
+        }
+
         if ((wish.Job is null) != (wish.Pad is null))
         {
             return new Reply.Misused(PlanWords.JobAndPad);
@@ -82,7 +87,7 @@ internal static class PlanCommand
             return new Reply.AnsweredNo(new PlanView(report));
         }
 
-        int[] asked = wish.Why is { } one ? [one, .. wish.Compare] : wish.Compare;
+        int[] asked = wish.Why is { } one ? [one] : wish.Compare;
         return asked.FirstOrDefault(n => n < 1 || n > planned.Plans.Count) is var missing and not 0
             ? new Reply.Misused(Refusals.NoSuchPlan(missing, planned.Plans.Count))
             : new Reply.Answered(wish switch

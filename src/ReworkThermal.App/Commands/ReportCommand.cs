@@ -14,7 +14,7 @@ internal static class ReportCommand
     {
         Option<string?> html = FilePaths.Option("--html", HelpText.ReportHtml);
         Option<string?> markdown = FilePaths.Option("--markdown", HelpText.ReportMarkdown);
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Option<bool> force = CommonOptions.Force();
         Command command = new("report", HelpText.Report) { options.Job, html, markdown, force };
         command.SetAction(parse => options.OnJob(parse, shell, (_, picked) =>
         {

@@ -22,7 +22,7 @@ internal static class StoreCommand
     private static Command Backup(Shell shell, JobOptions options)
     {
         Argument<string> path = FilePaths.Argument("file", HelpText.TargetFile);
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Option<bool> force = CommonOptions.Force();
         Command command = new("backup", HelpText.StoreBackup) { path, force };
         command.SetAction(parse => options.OnStore(parse, shell, mayCreate: false, access =>
         {
@@ -35,7 +35,7 @@ internal static class StoreCommand
     private static Command Export(Shell shell, JobOptions options)
     {
         Argument<string> path = FilePaths.Argument("file", HelpText.TargetFile);
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Option<bool> force = CommonOptions.Force();
         Command command = new("export", HelpText.StoreExport) { path, force };
         command.SetAction(parse => options.OnStore(parse, shell, mayCreate: false, access =>
         {

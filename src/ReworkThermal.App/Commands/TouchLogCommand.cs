@@ -28,7 +28,7 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
     private readonly Option<string?> _series = FilePaths.Option("--series", HelpText.Series);
     private readonly Option<string?> _at = new("--at") { Description = HelpText.At, HelpName = "time" };
     private readonly Option<int?> _ends = Numbers.WholeOption("--ends", HelpText.Ends, 1, Numbers.MostEntries);
-    private readonly Option<string?> _note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+    private readonly Option<string?> _note = CommonOptions.Note();
 
     /// <summary>Defines the command.</summary>
     internal Command Define()

@@ -109,7 +109,7 @@ internal static class WireCommand
         Option<double?> length = Numbers.Option("--length", HelpText.WireLength, 0.1, 1000, "mm");
         Option<string> kind = Kind();
         Option<string?> pair = new("--pair") { Description = HelpText.PairName, HelpName = "name" };
-        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Option<string?> note = CommonOptions.Note();
         awg.Required = true;
         length.Required = true;
         Command command = new("run", HelpText.WireRun) { from, to, awg, length, kind, pair, note };

@@ -23,6 +23,8 @@ internal static class BudgetWords
 
     internal const string NoSettings = "Say how the next touch shall be made to see what it would cost, like --iron medium --iron-set 350 --seconds 4.";
 
+    internal const string PadNeeded = "settings, --seconds, --board-temp and --now are for one pad: name it with --pad.";
+
     internal const string AtSettings = "settings";
 
     internal const string Costs = "costs";

@@ -15,6 +15,8 @@ internal static class Refusals
 
     internal const string RatioOrTarget = "give either --ratio, like 0.3, or --target-flow, like 170.";
 
+    internal const string WhyOrCompare = "give either --why, to explain one plan, or --compare, to set two side by side.";
+
     internal static string UnknownName(string option, string name, IEnumerable<string> known) =>
         $"{option} '{name}' is not known; choose from {string.Join(", ", known.Order(StringComparer.Ordinal))}.";
 

@@ -48,6 +48,12 @@ public sealed class OddInputTests
         bench.Run("touch", "log", "--pad", "1", "--purpose", "mix", "--iron", "medium", "--iron-set", "350", "--seconds", "3", "--added-mass", "5")
             .MustBeRefused(2, "--added-mass");
         bench.Run("triage", Bench.DemoRequest, "--job", "bench job", "--missing", "2").MustBeRefused(2, "--missing and --loose go with --pads");
+        bench.Run("budget", "show", "--iron", "medium", "--iron-set", "350").MustBeRefused(2, "name it with --pad");
+        bench.Run("budget", "show", "--now", "200").MustBeRefused(2, "name it with --pad");
+        bench.Run("checks", "read", "--ohms", "2", "--over-range").MustBeRefused(2, "not both");
+        Bench.Run("plan", Bench.DemoRequest, "--why", "1", "--compare", "1", "2").MustBeRefused(2, "either --why");
+        Bench.Run("calibrate", "add", Bench.DemoRequest, "--iron", "heavy", "--set", "350", "--flowed", "4", "--reading", "100", "--calibrations", bench.Folder.Path)
+            .MustBeRefused(2, "--probe");
     }
 
     [Theory]
