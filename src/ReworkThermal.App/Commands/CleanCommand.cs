@@ -17,28 +17,27 @@ internal static class CleanCommand
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Option<string> joint = JointCharge.JointOption();
-        Option<string?> board = JointCharge.BoardOption();
-        Option<string?> solder = JointCharge.SolderOption();
+        JointOptions joint = new();
         Option<string> with = new("--with") { Description = HelpText.With, HelpName = "alloy", Required = true };
         Option<double?> ratio = Numbers.Option("--ratio", HelpText.FirstRatio, 0, AskLimits.MostShare, string.Empty);
         Option<int?> passes = Numbers.WholeOption("--passes", HelpText.Passes, 1, AskLimits.MostPasses);
         Option<string> refill = new("--refill") { Description = HelpText.Refill, HelpName = "composition", Required = true };
         Option<string?> removal = new("--removal") { Description = HelpText.Removal, HelpName = "name" };
-        PickedUp pickedUp = new();
-        Command command = new("clean", HelpText.Clean) { joint, board, solder, with, ratio, passes, refill, removal };
-        pickedUp.AddTo(command);
+        Command command = new("clean", HelpText.Clean);
+        joint.AddTo(command);
+        foreach (Option option in (Option[])[with, ratio, passes, refill, removal])
+        {
+            command.Add(option);
+        }
+
         command.SetAction(parse => Front.Show(
             Answer(shell, new CleaningWish(
-                parse.GetRequiredValue(joint),
-                parse.GetValue(board),
-                parse.GetValue(solder),
+                joint.Read(parse),
                 parse.GetRequiredValue(with),
                 parse.GetValue(ratio),
                 parse.GetValue(passes),
                 parse.GetRequiredValue(refill),
-                parse.GetValue(removal),
-                pickedUp.Read(parse))),
+                parse.GetValue(removal))),
             parse.GetValue(json),
             shell));
         return command;
@@ -55,7 +54,7 @@ internal static class CleanCommand
             return new Reply.Misused(Refusals.UnknownName("--removal", way, workshop.Removals.Select(r => r.Name)));
         }
 
-        return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
+        return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, shelf, workshop.Profiles)) switch
         {
             (DesignationReading.Refused refused, _, _) => new Reply.Misused(refused.Reason),
             (_, DesignationReading.Refused refused, _) => new Reply.Misused(refused.Reason),
