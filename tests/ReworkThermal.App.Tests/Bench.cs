@@ -6,6 +6,9 @@ namespace ReworkThermal.App.Tests;
 /// <summary>Runs command lines inside the test process and catches what they print.</summary>
 internal static class Bench
 {
+    /// <summary>A request that came with the program.</summary>
+    internal static string DemoRequest => Path.Combine(DataRoot.BesideProgram.Profiles, "requests", "pump-controller-jack.toml");
+
     /// <summary>Runs a command line with the data that came with the program.</summary>
     internal static BenchResult Run(params string[] words) => Run(DataRoot.BesideProgram, words);
 

@@ -8,6 +8,14 @@ namespace ReworkThermal.App.Tests;
 /// <param name="Error">What it complained about.</param>
 internal sealed record BenchResult(int Code, string Out, string Error)
 {
+    /// <summary>Checks that there was no answer, but this exit code and a complaint that says all of this.</summary>
+    internal void MustBeRefused(int code, params string[] said)
+    {
+        Assert.Equal(code, Code);
+        Assert.Empty(Out);
+        Assert.All(said, s => Assert.Contains(s, Error, StringComparison.Ordinal));
+    }
+
     /// <summary>The answer read as one JSON object.</summary>
     internal JsonElement Json()
     {

@@ -1,9 +1,23 @@
+using ReworkThermal.Data;
+
 namespace ReworkThermal.App.Tests;
 
 /// <summary>A folder that is gone after the test.</summary>
 internal sealed class TemporaryFolder : IDisposable
 {
     internal string Path { get; } = Directory.CreateTempSubdirectory("rework-thermal-").FullName;
+
+    /// <summary>A folder with a copy of the data that came with the program.</summary>
+    internal static TemporaryFolder WithData()
+    {
+        TemporaryFolder copy = new();
+        foreach ((string name, string path) in DataRoot.BesideProgram.AllFiles("alloys").Concat(DataRoot.BesideProgram.AllFiles("profiles")))
+        {
+            copy.Write(name, File.ReadAllText(path));
+        }
+
+        return copy;
+    }
 
     /// <summary>Writes a file.</summary>
     /// <param name="name">Name below the folder; folders in it are made.</param>

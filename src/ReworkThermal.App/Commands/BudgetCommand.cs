@@ -46,7 +46,9 @@ internal static class BudgetCommand
                 tools.Board(parse),
                 parse.GetValue(seconds) is { } s ? Duration.FromSeconds(s) : null,
                 parse.GetValue(now) is { } c ? Temperature.FromDegreesCelsius(c) : null);
-            return Answer(shell, new JobWorkshop(shell, tools.Contact(parse)), picked, question);
+            return question is { Pad: null } and not { Tools.Count: 0, Board: null, Dwell: null, Now: null }
+                ? new Reply.Misused(BudgetWords.PadNeeded)
+                : Answer(shell, new JobWorkshop(shell, tools.Contact(parse)), picked, question);
         }));
         return new Command("budget", HelpText.Budgets) { options.Job, show };
     }
@@ -54,9 +56,10 @@ internal static class BudgetCommand
     private static Reply Answer(Shell shell, JobWorkshop workshop, JobPick.Picked picked, Question question)
     {
         JobState state = picked.State;
-        if (workshop.SiteOf(state.Brief) is not JobSite.Known known)
+        JobSite site = workshop.SiteOf(state.Brief);
+        if (site is not JobSite.Known known)
         {
-            return new Reply.Misused(((JobSite.Unknown)workshop.SiteOf(state.Brief)).Reason);
+            return new Reply.Misused(((JobSite.Unknown)site).Reason);
         }
 
         IReadOnlyList<PadAccount> accounts = workshop.Accounts(state, known);

@@ -5,7 +5,6 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Calibration;
-using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Calibrations;
 using ReworkThermal.Data.Requests;
 using UnitsNet;
@@ -30,11 +29,11 @@ internal static class CalibrateCommand
     internal static CalibrationFolder FolderOf(string? path) => new(path ?? CalibrationPlace.Default());
 
     /// <summary>The option that names the folder.</summary>
-    internal static Option<string?> FolderOption() => new("--calibrations") { Description = HelpText.Calibrations, HelpName = "folder" };
+    internal static Option<string?> FolderOption() => FilePaths.Option("--calibrations", HelpText.Calibrations, "folder");
 
     private static Command DefineAdd(Shell shell, Option<bool> json)
     {
-        Argument<string> path = RequestArgument();
+        Argument<string> path = FilePaths.Request();
         Option<string?> folder = FolderOption();
         ObservedOptions observed = new();
         Command command = new("add", HelpText.CalibrateAdd) { path, folder };
@@ -53,7 +52,7 @@ internal static class CalibrateCommand
 
     private static Command DefineShow(Shell shell, Option<bool> json)
     {
-        Argument<string> path = RequestArgument();
+        Argument<string> path = FilePaths.Request();
         Option<string?> folder = FolderOption();
         Command command = new("show", HelpText.CalibrateShow) { path, folder };
         command.SetAction(parse => Front.Show(Show(shell, parse.GetRequiredValue(path), FolderOf(parse.GetValue(folder))), parse.GetValue(json), shell));
@@ -62,9 +61,9 @@ internal static class CalibrateCommand
 
     private static Command DefineForget(Shell shell, Option<bool> json)
     {
-        Argument<string> path = RequestArgument();
+        Argument<string> path = FilePaths.Request();
         Option<string?> folder = FolderOption();
-        Option<double?> touch = Numbers.Option("--touch", HelpText.ForgetTouch, 1, int.MaxValue, string.Empty);
+        Option<int?> touch = Numbers.WholeOption("--touch", HelpText.ForgetTouch, 1, Numbers.MostEntries);
         Command command = new("forget", HelpText.CalibrateForget) { path, folder, touch };
         command.SetAction(parse => Front.Show(
             Forget(shell, parse.GetRequiredValue(path), FolderOf(parse.GetValue(folder)), parse.GetValue(touch)),
@@ -72,8 +71,6 @@ internal static class CalibrateCommand
             shell));
         return command;
     }
-
-    private static Argument<string> RequestArgument() => new("request") { Description = HelpText.Request };
 
     private static Reply Add(Shell shell, string path, CalibrationFolder folder, ObservedWish wish)
     {
@@ -87,7 +84,7 @@ internal static class CalibrateCommand
         IReadOnlyList<ObservedTouch> before = folder.Find(request.BoardName)?.Touches ?? [];
         ObservedTouch touch = new()
         {
-            Number = before.Select(t => t.Number).DefaultIfEmpty(0).Max() + 1,
+            Number = BoardLearning.NextNumber(before),
             Joint = request.JointName,
             Side = request.Side,
             Ambient = request.Bench.Room.Room,
@@ -101,7 +98,7 @@ internal static class CalibrateCommand
             Board = wish.BoardC is { } board ? Temperature.FromDegreesCelsius(board) : null,
             Seen = wish.Seen,
         };
-        return Refitted(shell, folder, workshop, request, [.. before, touch]);
+        return Kept(shell, folder, workshop, request, [.. before, touch]);
     }
 
     private static Reply Show(Shell shell, string path, CalibrationFolder folder)
@@ -110,80 +107,46 @@ internal static class CalibrateCommand
         PlanRequest request = PlanRequestFile.Read(path, workshop);
         if (folder.Find(request.BoardName) is not { } record)
         {
-            return new Reply.AnsweredNo(new CalibrationView(new CalibrationReport(request.BoardName, [], [], CalibrationWords.NothingObserved)));
+            return new Reply.AnsweredNo(new CalibrationView(CalibrationReporting.Nothing(request, CalibrationWords.NothingObserved)));
         }
 
-        CalibrationDesk desk = new(workshop, new MeltingShelf(shell.Data).Engine);
-        return Shown(request, record.Touches, desk.Fit(request, record.Touches, shell.Cancellation));
+        return Shown(request, record.Touches, Learning(shell, folder, workshop).Fit(request, record.Touches, shell.Cancellation));
     }
 
-    private static Reply Forget(Shell shell, string path, CalibrationFolder folder, double? number)
+    private static Reply Forget(Shell shell, string path, CalibrationFolder folder, int? number)
     {
         Workshop workshop = Workshop.Load(shell.Data);
         PlanRequest request = PlanRequestFile.Read(path, workshop);
         if (folder.Find(request.BoardName) is not { } record)
         {
-            return new Reply.AnsweredNo(new CalibrationView(new CalibrationReport(request.BoardName, [], [], CalibrationWords.NothingObserved)));
+            return new Reply.AnsweredNo(new CalibrationView(CalibrationReporting.Nothing(request, CalibrationWords.NothingObserved)));
         }
 
-        List<ObservedTouch> left = number is { } one ? [.. record.Touches.Where(t => t.Number != (int)one)] : [];
-        if (number is not null && left.Count == record.Touches.Count)
+        List<ObservedTouch> left = number is { } one ? [.. record.Touches.Where(t => t.Number != one)] : [];
+        if (number is { } missing && left.Count == record.Touches.Count)
         {
-            return new Reply.Misused(Refusals.UnknownName("--touch", ((int)number).ToString(CultureInfo.InvariantCulture), record.Touches.Select(t => t.Number.ToString(CultureInfo.InvariantCulture))));
+            return new Reply.Misused(Refusals.UnknownName("--touch", missing.ToString(CultureInfo.InvariantCulture), record.Touches.Select(t => t.Number.ToString(CultureInfo.InvariantCulture))));
         }
 
         if (left.Count > 0)
         {
-            return Refitted(shell, folder, workshop, request, left);
+            return Kept(shell, folder, workshop, request, left);
         }
 
         folder.Forget(request.BoardName);
-        return new Reply.Answered(new CalibrationView(new CalibrationReport(request.BoardName, [], [], CalibrationWords.Forgotten)));
+        return new Reply.Answered(new CalibrationView(CalibrationReporting.Nothing(request, CalibrationWords.Forgotten)));
     }
 
-    private static Reply Refitted(Shell shell, CalibrationFolder folder, Workshop workshop, PlanRequest request, IReadOnlyList<ObservedTouch> touches)
-    {
-        CalibrationDesk desk = new(workshop, new MeltingShelf(shell.Data).Engine);
-        (FitOutcome Outcome, BenchCalibration? Learned) fit = desk.Fit(request, touches, shell.Cancellation);
-        folder.Keep(new BoardRecord(request.BoardName, touches, fit.Learned));
-        return Shown(request, touches, fit);
-    }
+    private static Reply Kept(Shell shell, CalibrationFolder folder, Workshop workshop, PlanRequest request, IReadOnlyList<ObservedTouch> touches) =>
+        Shown(request, touches, Learning(shell, folder, workshop).Keep(request, touches, shell.Cancellation));
 
     private static Reply Shown(PlanRequest request, IReadOnlyList<ObservedTouch> touches, (FitOutcome Outcome, BenchCalibration? Learned) fit)
     {
-        FitOutcome.Fitted? fitted = fit.Outcome as FitOutcome.Fitted;
-        IReadOnlyList<LearnedLine> inputs = fit.Learned is { } learned
-            ? [.. Calibrator.Learned(request, learned).Select(l => new LearnedLine(
-                l.Input.Name, l.Input.Unit, l.Input.Central, l.LowBefore, l.HighBefore, l.Value, l.Low, l.High))]
-            : [];
-        CalibrationView view = new(new CalibrationReport(
-            request.BoardName,
-            [.. touches.Select((t, i) => Line(t, fitted?.Touches[i]))],
-            inputs,
-            (fit.Outcome as FitOutcome.NotFitted)?.Reason));
-        return fitted is null ? new Reply.AnsweredNo(view) : new Reply.Answered(view);
+        CalibrationView view = new(CalibrationReporting.Of(request, touches, fit.Outcome, fit.Learned));
+        return fit.Outcome is FitOutcome.Fitted ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
     }
 
-    private static ObservedLine Line(ObservedTouch touch, FittedTouch? fitted) => new(
-        touch.Number,
-        CalibrationWords.Setting(
-            touch.Iron,
-            Numerals.Celsius(touch.Set, 0),
-            touch.Board is { } board ? Numerals.Celsius(board, 0) : null,
-            touch.Added is { } added ? $"{touch.Solder} + {Numerals.Milligrams(touch.AddedMass)} {added}" : touch.Solder),
-        touch.Seen switch
-        {
-            Sighting.Flowed flowed => CalibrationWords.Flowed(Numerals.Seconds(flowed.After)),
-            Sighting.FlowedWithin by => CalibrationWords.FlowedWithin(Numerals.Seconds(by.Within)),
-            Sighting.NotFlowed not => CalibrationWords.NotFlowed(Numerals.Seconds(not.Within)),
-            Sighting.Reading reading => CalibrationWords.Reading(reading.Probe, Numerals.Seconds(reading.After), Numerals.Celsius(reading.Value, 0)),
-            _ => throw new InvalidOperationException("unknown kind of sighting"),
-        },
-        touch.Seen is Sighting.Reading ? "°C" : "s",
-        fitted?.Before,
-        fitted?.Expected,
-        fitted?.Misfit,
-        fitted?.IsOutlier ?? false);
+    private static BoardLearning Learning(Shell shell, CalibrationFolder folder, Workshop workshop) => new(folder, workshop, new MeltingShelf(shell.Data).Engine);
 
     private static string? Fault(Workshop workshop, PlanRequest request, ObservedWish wish)
     {

@@ -74,19 +74,7 @@ internal static class ChecksCommand
             return new Reply.Misused(fault);
         }
 
-        List<RecordOutcome.Recorded> recorded = [];
-        foreach (CheckLine line in lines)
-        {
-            JobEvent what = make(line, probe.Reading(parse));
-            if (access.Desk.Record(picked.State.Id, what) is not RecordOutcome.Recorded done)
-            {
-                return access.Record(picked, what);
-            }
-
-            recorded.Add(done);
-        }
-
-        return new Reply.Answered(new RecordedView([.. recorded.Select(r => r.Entry)], recorded[^1].State, picked.Notes));
+        return access.RecordAll(picked, [.. lines.Select(line => make(line, probe.Reading(parse)))]);
     }
 
     private static CheckLimits Limits(Shell shell) => CheckLimitsFile.Load(shell.Data.File("profiles/limits/electrical-checks.toml"));

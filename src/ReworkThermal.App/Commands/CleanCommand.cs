@@ -12,39 +12,32 @@ namespace ReworkThermal.App.Commands;
 /// <summary>The command <c>clean</c>: what passes leave in a joint, and what the refitted joint does.</summary>
 internal static class CleanCommand
 {
-    private const int MostPasses = 12;
-
     private const double UsualShare = 0.3;
-
-    private const double MostShare = 0.9;
-
-    private const string UsualRemoval = "braid";
 
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Option<string> joint = JointCharge.JointOption();
-        Option<string?> board = JointCharge.BoardOption();
-        Option<string?> solder = JointCharge.SolderOption();
+        JointOptions joint = new();
         Option<string> with = new("--with") { Description = HelpText.With, HelpName = "alloy", Required = true };
-        Option<double?> ratio = Numbers.Option("--ratio", HelpText.FirstRatio, 0, MostShare, string.Empty);
-        Option<int?> passes = Numbers.WholeOption("--passes", HelpText.Passes, 1, MostPasses);
+        Option<double?> ratio = Numbers.Option("--ratio", HelpText.FirstRatio, 0, AskLimits.MostShare, string.Empty);
+        Option<int?> passes = Numbers.WholeOption("--passes", HelpText.Passes, 1, AskLimits.MostPasses);
         Option<string> refill = new("--refill") { Description = HelpText.Refill, HelpName = "composition", Required = true };
         Option<string?> removal = new("--removal") { Description = HelpText.Removal, HelpName = "name" };
-        PickedUp pickedUp = new();
-        Command command = new("clean", HelpText.Clean) { joint, board, solder, with, ratio, passes, refill, removal };
-        pickedUp.AddTo(command);
+        Command command = new("clean", HelpText.Clean);
+        joint.AddTo(command);
+        foreach (Option option in (Option[])[with, ratio, passes, refill, removal])
+        {
+            command.Add(option);
+        }
+
         command.SetAction(parse => Front.Show(
             Answer(shell, new CleaningWish(
-                parse.GetRequiredValue(joint),
-                parse.GetValue(board),
-                parse.GetValue(solder),
+                joint.Read(parse),
                 parse.GetRequiredValue(with),
                 parse.GetValue(ratio),
                 parse.GetValue(passes),
                 parse.GetRequiredValue(refill),
-                parse.GetValue(removal),
-                pickedUp.Read(parse))),
+                parse.GetValue(removal))),
             parse.GetValue(json),
             shell));
         return command;
@@ -54,13 +47,14 @@ internal static class CleanCommand
     {
         MeltingShelf shelf = new(shell.Data);
         Workshop workshop = Workshop.Load(shell.Data);
-        RemovalMethod? removal = workshop.Removals.FirstOrDefault(r => string.Equals(r.Name, wish.Removal ?? UsualRemoval, StringComparison.OrdinalIgnoreCase));
+        string way = wish.Removal ?? UsualBench.Removal;
+        RemovalMethod? removal = workshop.Removals.FirstOrDefault(r => string.Equals(r.Name, way, StringComparison.OrdinalIgnoreCase));
         if (removal is null)
         {
-            return new Reply.Misused(Refusals.UnknownName("--removal", wish.Removal ?? UsualRemoval, workshop.Removals.Select(r => r.Name)));
+            return new Reply.Misused(Refusals.UnknownName("--removal", way, workshop.Removals.Select(r => r.Name)));
         }
 
-        return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
+        return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, shelf, workshop.Profiles)) switch
         {
             (DesignationReading.Refused refused, _, _) => new Reply.Misused(refused.Reason),
             (_, DesignationReading.Refused refused, _) => new Reply.Misused(refused.Reason),
@@ -79,7 +73,7 @@ internal static class CleanCommand
             refill,
             refill,
             removal,
-            MostPasses));
+            AskLimits.MostPasses));
         if (answer is not CleaningAnswer.Followed followed)
         {
             return new Reply.AnsweredNo(new FailureView(joint.JointName, ((CleaningAnswer.Failed)answer).Reason));
@@ -97,7 +91,7 @@ internal static class CleanCommand
             Numerals.Percent(removal.Efficiency.Low.DecimalFractions),
             Numerals.Percent(removal.Efficiency.High.DecimalFractions)));
         notes.Add(Assumptions.Flush);
-        int asked = wish.Passes ?? followed.Enough ?? MostPasses;
+        int asked = wish.Passes ?? followed.Enough ?? AskLimits.MostPasses;
         FinalJoint last = followed.ByPasses[asked - 1];
         CleaningReport report = new(
             joint.JointName,

@@ -14,36 +14,33 @@ internal static class DiluteCommand
 {
     private const double UsualWireMm = 0.8;
 
-    private const double MostShare = 0.9;
-
     // Flow of tin-lead eutectic solder, the temperature that irons, parts and hands are used to.
     private const double UsualTargetC = 183;
 
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Option<string> joint = JointCharge.JointOption();
-        Option<string?> board = JointCharge.BoardOption();
-        Option<string?> solder = JointCharge.SolderOption();
+        JointOptions joint = new();
         Option<string?> with = new("--with") { Description = HelpText.With, HelpName = "alloy" };
-        Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, MostShare, string.Empty);
+        Option<double?> ratio = Numbers.Option("--ratio", HelpText.Ratio, 0, AskLimits.MostShare, string.Empty);
         Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
         Option<double?> wire = Numbers.Option("--wire", HelpText.Wire, 0.2, 3, "mm");
         Option<bool> leadFree = new("--lead-free") { Description = HelpText.LeadFree };
-        PickedUp pickedUp = new();
-        Command command = new("dilute", HelpText.Dilute) { joint, board, solder, with, ratio, target, wire, leadFree };
-        pickedUp.AddTo(command);
+        Command command = new("dilute", HelpText.Dilute);
+        joint.AddTo(command);
+        foreach (Option option in (Option[])[with, ratio, target, wire, leadFree])
+        {
+            command.Add(option);
+        }
+
         command.SetAction(parse => Front.Show(
             Answer(shell, new DilutionWish(
-                parse.GetRequiredValue(joint),
-                parse.GetValue(board),
-                parse.GetValue(solder),
+                joint.Read(parse),
                 parse.GetValue(with),
                 parse.GetValue(ratio),
                 parse.GetValue(target),
                 parse.GetValue(wire),
-                parse.GetValue(leadFree),
-                pickedUp.Read(parse))),
+                parse.GetValue(leadFree))),
             parse.GetValue(json),
             shell));
         return command;
@@ -66,7 +63,7 @@ internal static class DiluteCommand
         MeltingShelf shelf = new(shell.Data);
         Workshop workshop = Workshop.Load(shell.Data);
         IReadOnlyList<Alloy>? alloys = AlloysFor(wish, shelf);
-        return (alloys, JointCharge.Find(wish.Joint, wish.Board, wish.Solder, wish.PickedUp, shelf, workshop.Profiles)) switch
+        return (alloys, JointCharge.Find(wish.Joint, shelf, workshop.Profiles)) switch
         {
             (null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
             (_, JointCharge.Refused refused) => new Reply.Misused(refused.Reason),
@@ -113,7 +110,7 @@ internal static class DiluteCommand
         if (wish.TargetFlow is { } target)
         {
             DilutionRanking ranking = search.Rank(
-                new DilutionQuestion(charge, alloys, Temperature.FromDegreesCelsius(target), wish.LeadFreeOnly, Ratio.FromDecimalFractions(MostShare)),
+                new DilutionQuestion(charge, alloys, Temperature.FromDegreesCelsius(target), wish.LeadFreeOnly, Ratio.FromDecimalFractions(AskLimits.MostShare)),
                 shell.Cancellation);
             return (ranking.Choices, ranking.Excluded);
         }

@@ -16,7 +16,7 @@ internal static class HeatCommand
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Argument<string> path = new("case") { Description = HelpText.Case };
+        Argument<string> path = FilePaths.Argument("case", HelpText.Case);
         Option<string?> csv = OutputFiles.CsvOption();
         Option<string?> plot = OutputFiles.PlotOption();
         Command command = new("heat", HelpText.Heat) { path, csv, plot };

@@ -81,7 +81,7 @@ internal static class JobCommand
 
     private static Command Close(Shell shell, JobOptions options)
     {
-        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Option<string?> note = CommonOptions.Note();
         Command command = new("close", HelpText.JobClose) { note };
         command.SetAction(parse => options.Record(parse, shell, _ => new EventWish.Wanted(new JobEvent.JobClosed(parse.GetValue(note)))));
         return command;
@@ -89,7 +89,7 @@ internal static class JobCommand
 
     private static Command Reopen(Shell shell, JobOptions options)
     {
-        Option<string> reason = new("--reason") { Description = HelpText.Reason, HelpName = "text", Required = true };
+        Option<string> reason = CommonOptions.Reason();
         Command command = new("reopen", HelpText.JobReopen) { reason };
         command.SetAction(parse => options.Record(parse, shell, _ => new EventWish.Wanted(new JobEvent.JobReopened(parse.GetRequiredValue(reason)))));
         return command;

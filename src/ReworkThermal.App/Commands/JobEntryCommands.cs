@@ -27,15 +27,15 @@ internal static class JobEntryCommands
     private static Command Pins(Shell shell, JobOptions options)
     {
         Option<string?> pinout = new("--pinout") { Description = HelpText.Pinout, HelpName = "name" };
-        Option<string?> from = new("--from") { Description = HelpText.PinsFrom, HelpName = "file" };
-        Option<string?> to = new("--to") { Description = HelpText.PinsTo, HelpName = "file" };
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Option<string?> from = FilePaths.Option("--from", HelpText.PinsFrom);
+        Option<string?> to = FilePaths.Option("--to", HelpText.PinsTo);
+        Option<bool> force = CommonOptions.Force();
         Command command = new("pins", HelpText.JobPins) { pinout, from, to, force };
         command.SetAction(parse => options.OnJob(parse, shell, (access, picked) =>
             (parse.GetValue(pinout), parse.GetValue(from), parse.GetValue(to)) switch
             {
                 ({ } name, null, null) => FromPinout(shell, access, picked, name),
-                (null, { } file, null) => Enter(access, picked, PinCsv.Read(UserFiles.Read(file), file)),
+                (null, { } file, null) => access.RecordAll(picked, PinRow.Events(PinCsv.Read(UserFiles.Read(file), file))),
                 (null, null, { } file) => Write(picked.State, file, parse.GetValue(force)),
                 _ => new Reply.Misused(JobWords.OnePinSource),
             }));
@@ -46,24 +46,8 @@ internal static class JobEntryCommands
     {
         List<string> known = [.. shell.Data.Files("profiles/pinouts").Select(f => Path.GetFileNameWithoutExtension(f))];
         return known.Contains(name, StringComparer.Ordinal)
-            ? Enter(access, picked, [.. PinoutFile.Load(shell.Data.File($"profiles/pinouts/{name}.toml")).Register.Pins.Select(p => new PinRow(p, null, null))])
+            ? access.RecordAll(picked, [new JobEvent.PinsRegistered(PinoutFile.Load(shell.Data.File($"profiles/pinouts/{name}.toml")).Register.Pins)])
             : new Reply.Misused(JobWords.UnknownProfile("pin-out", name, known));
-    }
-
-    private static Reply Enter(JobAccess access, JobPick.Picked picked, IReadOnlyList<PinRow> rows)
-    {
-        List<RecordOutcome.Recorded> recorded = [];
-        foreach (JobEvent what in PinRow.Events(rows))
-        {
-            if (access.Desk.Record(picked.State.Id, what) is not RecordOutcome.Recorded done)
-            {
-                return access.Record(picked, what);
-            }
-
-            recorded.Add(done);
-        }
-
-        return new Reply.Answered(new RecordedView([.. recorded.Select(r => r.Entry)], recorded[^1].State, picked.Notes));
     }
 
     private static Reply Write(JobState state, string path, bool force) =>
@@ -88,27 +72,11 @@ internal static class JobEntryCommands
     {
         Option<string?> pads = PadNames.Option(HelpText.Pads, isRequired: true);
         Argument<PadState> seen = Choice.Argument("state", HelpText.PadStateWord, Vocabulary.States);
-        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Option<string?> note = CommonOptions.Note();
         Command command = new("look", HelpText.JobLook) { seen, pads, note };
-        command.SetAction(parse => options.OnJob(parse, shell, (access, picked) =>
-        {
-            if (PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault)
-            {
-                return new Reply.Misused(fault);
-            }
-
-            Reply reply = new Reply.Misused(JobWords.OnePinSource);
-            foreach (PadId pad in named)
-            {
-                reply = access.Record(picked, new JobEvent.PadStateSeen(pad, parse.GetValue(seen), parse.GetValue(note)));
-                if (reply is not Reply.Answered)
-                {
-                    return reply;
-                }
-            }
-
-            return reply;
-        }));
+        command.SetAction(parse => options.OnJob(parse, shell, (access, picked) => PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault
+            ? new Reply.Misused(fault)
+            : access.RecordAll(picked, [.. named.Select(pad => new JobEvent.PadStateSeen(pad, parse.GetValue(seen), parse.GetValue(note)))])));
         return command;
     }
 
@@ -116,7 +84,7 @@ internal static class JobEntryCommands
     {
         Argument<PriorCondition> heat = Choice.Argument("heat", HelpText.PriorWord, Vocabulary.Priors);
         Option<string?> pads = PadNames.Option(HelpText.Pads);
-        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Option<string?> note = CommonOptions.Note();
         Command command = new("prior", HelpText.JobPrior) { heat, pads, note };
         command.SetAction(parse => options.Record(parse, shell, _ => PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault
             ? new EventWish.Refused(fault)
@@ -137,8 +105,8 @@ internal static class JobEntryCommands
 
     private static Command Accept(Shell shell, JobOptions options)
     {
-        Argument<string> request = new("request") { Description = HelpText.Request };
-        Option<double?> number = Numbers.Option("--number", HelpText.PlanNumber, 1, 99, string.Empty);
+        Argument<string> request = FilePaths.Request();
+        Option<int?> number = Numbers.WholeOption("--number", HelpText.PlanNumber, 1, 99);
         Option<string?> pad = new("--pad") { Description = HelpText.AcceptPad, HelpName = "pad" };
         Option<string?> folder = CalibrateCommand.FolderOption();
         Command command = new("accept", HelpText.JobAccept) { request, number, pad, folder };
@@ -153,7 +121,7 @@ internal static class JobEntryCommands
 
             return posed switch
             {
-                PosedPlan.Ready ready => AcceptOne(shell, access, picked, ready, (int)(parse.GetValue(number) ?? 1)),
+                PosedPlan.Ready ready => AcceptOne(shell, access, picked, ready, parse.GetValue(number) ?? 1),
                 PosedPlan.Refused refused => refused.Reply,
                 _ => throw new InvalidOperationException("unknown kind of posed plan"),
             };

@@ -11,10 +11,12 @@ namespace ReworkThermal.App.Commands;
 internal sealed record JobOptions(Option<bool> Json, Option<string?> Store, Option<string?> Job)
 {
     /// <summary>Makes the options.</summary>
-    internal static JobOptions Make(Option<bool> json) => new(
-        json,
-        new Option<string?>("--store") { Description = HelpText.Store, HelpName = "file", Recursive = true },
-        new Option<string?>("--job") { Description = HelpText.Job, HelpName = "job", Recursive = true });
+    internal static JobOptions Make(Option<bool> json)
+    {
+        Option<string?> store = FilePaths.Option("--store", HelpText.Store);
+        store.Recursive = true;
+        return new JobOptions(json, store, new Option<string?>("--job") { Description = HelpText.Job, HelpName = "job", Recursive = true });
+    }
 
     /// <summary>Answers a question to the store.</summary>
     internal int OnStore(ParseResult parse, Shell shell, bool mayCreate, Func<JobAccess, Reply> answer)

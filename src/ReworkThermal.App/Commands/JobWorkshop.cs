@@ -15,13 +15,6 @@ namespace ReworkThermal.App.Commands;
 /// <summary>What the pads of jobs are judged with, read from the data folders.</summary>
 internal sealed class JobWorkshop
 {
-    /// <summary>Solder that is taken to be in the joints of a job that names none.</summary>
-    internal const string UsualSolder = "Sn96.5Ag3Cu0.5";
-
-    private const string UsualRoom = "still-air";
-
-    private const string UsualRemoval = "braid";
-
     private readonly DataRoot _root;
     private readonly CancellationToken _cancellation;
     private readonly Dictionary<string, JointSite> _ownSites = new(StringComparer.Ordinal);
@@ -46,14 +39,14 @@ internal sealed class JobWorkshop
         _cancellation = cancellation;
         Workshop = workshop;
         Melting = melting;
-        Room = Workshop.Profiles.Rooms.TryGetValue(UsualRoom, out Surroundings? room)
+        Room = Workshop.Profiles.Rooms.TryGetValue(UsualBench.Room, out Surroundings? room)
             ? room
-            : throw new DataFileException([new DataFileProblem("profiles/rooms/" + UsualRoom + ".toml", 0, string.Empty, "there is no such file")]);
+            : throw new DataFileException([new DataFileProblem($"profiles/rooms/{UsualBench.Room}.toml", 0, string.Empty, Refusals.NoSuchFile)]);
         Bench = new JobBench(
             Melting.Engine,
             Melting.Alloys.Properties,
             Workshop.Limits,
-            Workshop.Removals.FirstOrDefault(r => r.Name.Contains(UsualRemoval, StringComparison.Ordinal)) ?? Workshop.Removals[0],
+            Workshop.Removals.FirstOrDefault(r => r.Name == UsualBench.Removal) ?? Workshop.Removals[0],
             new ToolShelf(Workshop.Profiles, Room, contact),
             Melting.Alloys.Find);
     }
@@ -88,7 +81,7 @@ internal sealed class JobWorkshop
             return new JobSite.Unknown(fault);
         }
 
-        string solder = brief.BaseSolder ?? UsualSolder;
+        string solder = brief.BaseSolder ?? UsualBench.Solder;
         List<string> notes = [JobWords.OneProfileForAllPins(brief.Joint), JobWords.RemovedEachTime(Bench.Removal.Name, Numerals.Percent(Bench.Removal.Efficiency.Central.DecimalFractions))];
         if (boardNote.Length > 0)
         {
@@ -137,7 +130,7 @@ internal sealed class JobWorkshop
 
         if (!_ownSites.TryGetValue(own, out JointSite? site))
         {
-            if (!Workshop.Profiles.Joints.TryGetValue(own, out JointProfile? profile) || Put(profile, where.Site.Board, out site) is not null)
+            if (!Workshop.Profiles.Joints.TryGetValue(own, out JointProfile? profile) || JointOnBoard.Put(profile, where.Site.Board, out site) is not null)
             {
                 // A profile that has gone, or fits no more, must not stop the rest of the job from being judged; NotesOf says so.
                 site = where.Site;
@@ -185,7 +178,7 @@ internal sealed class JobWorkshop
 
         if (boardId is null)
         {
-            List<string> fitting = [.. profiles.Boards.Keys.Where(b => Put(joint, profiles.Boards[b], out _) is null)];
+            IReadOnlyList<string> fitting = JointOnBoard.BoardsFor(joint, profiles);
             if (fitting.Count != 1)
             {
                 return JobWords.NoBoard(jointId, fitting);
@@ -196,21 +189,7 @@ internal sealed class JobWorkshop
         }
 
         return profiles.Boards.TryGetValue(boardId, out Board? board)
-            ? Put(joint, board, out site) is { } misfit ? Refusals.DoesNotFit(jointId, boardId, misfit) : null
+            ? JointOnBoard.Put(joint, board, out site) is { } misfit ? Refusals.DoesNotFit(jointId, boardId, misfit) : null
             : JobWords.UnknownProfile("board", boardId, profiles.Boards.Keys);
-    }
-
-    private static string? Put(JointProfile joint, Board board, out JointSite? site)
-    {
-        try
-        {
-            site = joint.On(board);
-            return null;
-        }
-        catch (ImpossibleGeometryException misfit)
-        {
-            site = null;
-            return misfit.Message;
-        }
     }
 }

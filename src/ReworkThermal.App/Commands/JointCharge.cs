@@ -1,17 +1,13 @@
-using System.CommandLine;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Data.Profiles;
-using UnitsNet;
 
 namespace ReworkThermal.App.Commands;
 
 /// <summary>The solder in a joint, as the command line names joint, board and solder.</summary>
 internal abstract record JointCharge
 {
-    private const string UsualSolder = "Sn96.5Ag3Cu0.5";
-
     private JointCharge()
     {
     }
@@ -26,36 +22,25 @@ internal abstract record JointCharge
     /// <param name="Reason">What is wrong and what would be right.</param>
     internal sealed record Refused(string Reason) : JointCharge;
 
-    /// <summary>The option <c>--joint NAME</c>.</summary>
-    internal static Option<string> JointOption() => new("--joint") { Description = HelpText.Joint, HelpName = "name", Required = true };
-
-    /// <summary>The option <c>--board NAME</c>.</summary>
-    internal static Option<string?> BoardOption() => new("--board") { Description = HelpText.Board, HelpName = "name" };
-
-    /// <summary>The option <c>--solder COMPOSITION</c>.</summary>
-    internal static Option<string?> SolderOption() => new("--solder") { Description = HelpText.Solder, HelpName = "composition" };
-
     /// <summary>Looks the words up.</summary>
-    /// <param name="joint">Identifier of a joint profile.</param>
-    /// <param name="board">Identifier of a board profile; null when not named.</param>
-    /// <param name="solder">What is in the joint; null when not named.</param>
-    /// <param name="pickedUp">Metal that the solder has taken up.</param>
+    /// <param name="wish">What was typed.</param>
     /// <param name="shelf">Alloys.</param>
     /// <param name="profiles">Profiles.</param>
     /// <returns>The solder, or why it is not known.</returns>
-    internal static JointCharge Find(string joint, string? board, string? solder, (Mass Copper, Mass Silver) pickedUp, MeltingShelf shelf, ProfileLibrary profiles)
+    internal static JointCharge Find(JointWish wish, MeltingShelf shelf, ProfileLibrary profiles)
     {
-        if (shelf.Alloys.Find(solder ?? UsualSolder) is not DesignationReading.Accepted filling)
+        DesignationReading reading = shelf.Alloys.Find(wish.Solder ?? UsualBench.Solder);
+        if (reading is not DesignationReading.Accepted filling)
         {
-            return new Refused(((DesignationReading.Refused)shelf.Alloys.Find(solder ?? UsualSolder)).Reason);
+            return new Refused(((DesignationReading.Refused)reading).Reason);
         }
 
-        return JointChoice.Find(joint, board, profiles) switch
+        return JointChoice.Find(wish.Joint, wish.Board, profiles) switch
         {
             JointChoice.Chosen chosen => new Known(
                 chosen.Joint.Name,
-                PickedUp.In(JointSolder.ChargeIn(chosen.Joint, chosen.Board.StackUp.Thickness, filling.Fractions, shelf.Alloys.Properties), pickedUp),
-                [.. solder is null ? [Assumptions.Solder(UsualSolder)] : Array.Empty<string>(), .. filling.Notes, .. chosen.Notes, Assumptions.Filled]),
+                PickedUp.In(JointSolder.ChargeIn(chosen.Joint, chosen.Board.StackUp.Thickness, filling.Fractions, shelf.Alloys.Properties), wish.PickedUp),
+                [.. wish.Solder is null ? [Assumptions.Solder(UsualBench.Solder)] : Array.Empty<string>(), .. filling.Notes, .. chosen.Notes, Assumptions.Filled]),
             JointChoice.Refused refused => new Refused(refused.Reason),
             _ => throw new InvalidOperationException("unknown kind of choice"),
         };

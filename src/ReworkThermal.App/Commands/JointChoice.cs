@@ -40,7 +40,7 @@ internal abstract record JointChoice
 
         if (boardId is null)
         {
-            List<string> fitting = [.. profiles.Boards.Where(b => Misfit(profile, b.Value) is null).Select(b => b.Key)];
+            IReadOnlyList<string> fitting = JointOnBoard.BoardsFor(profile, profiles);
             return fitting.Count == 1
                 ? new Chosen(joint, profiles.Boards[fitting[0]], [Assumptions.OnlyBoard(fitting[0])])
                 : new Refused(Refusals.WhichBoard(jointId, fitting));
@@ -51,19 +51,6 @@ internal abstract record JointChoice
             return new Refused(Refusals.UnknownName("--board", boardId, profiles.Boards.Keys));
         }
 
-        return Misfit(profile, board) is { } misfit ? new Refused(Refusals.DoesNotFit(jointId, boardId, misfit)) : new Chosen(joint, board, []);
-    }
-
-    private static string? Misfit(JointProfile profile, Board board)
-    {
-        try
-        {
-            _ = profile.On(board);
-            return null;
-        }
-        catch (ImpossibleGeometryException misfit)
-        {
-            return misfit.Message;
-        }
+        return JointOnBoard.Put(profile, board, out _) is { } misfit ? new Refused(Refusals.DoesNotFit(jointId, boardId, misfit)) : new Chosen(joint, board, []);
     }
 }

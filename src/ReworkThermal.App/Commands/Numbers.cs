@@ -11,6 +11,9 @@ namespace ReworkThermal.App.Commands;
 /// </summary>
 internal static class Numbers
 {
+    /// <summary>Greatest number of an entry or an observed touch that is taken for one: far more than a job has.</summary>
+    internal const int MostEntries = 1_000_000;
+
     /// <summary>An optional number.</summary>
     /// <param name="name">Option name with its dashes.</param>
     /// <param name="description">Help text, with the unit.</param>
@@ -40,9 +43,38 @@ internal static class Numbers
         CustomParser = result => ReadWhole(result, name, least, most),
     };
 
-    private static int? ReadWhole(ArgumentResult result, string name, int least, int most)
+    /// <summary>A whole number that must be given.</summary>
+    /// <param name="name">Name of the argument.</param>
+    /// <param name="description">Help text.</param>
+    /// <param name="least">Least value allowed.</param>
+    /// <param name="most">Greatest value allowed.</param>
+    /// <returns>The argument.</returns>
+    internal static Argument<int> WholeArgument(string name, string description, int least, int most) => new(name)
     {
-        string text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
+        Description = description,
+        CustomParser = result => ReadWhole(result, name, least, most) ?? least,
+    };
+
+    /// <summary>An optional pair of whole numbers.</summary>
+    /// <param name="name">Option name with its dashes.</param>
+    /// <param name="description">Help text.</param>
+    /// <param name="least">Least value allowed.</param>
+    /// <param name="most">Greatest value allowed.</param>
+    /// <returns>The option; null when not given.</returns>
+    internal static Option<int[]?> WholePairOption(string name, string description, int least, int most) => new(name)
+    {
+        Description = description,
+        HelpName = "numbers",
+        Arity = new ArgumentArity(2, 2),
+        AllowMultipleArgumentsPerToken = true,
+        CustomParser = result => [.. result.Tokens.Select(t => ReadWhole(result, t.Value, name, least, most) ?? least)],
+    };
+
+    private static int? ReadWhole(ArgumentResult result, string name, int least, int most) =>
+        ReadWhole(result, result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty, name, least, most);
+
+    private static int? ReadWhole(ArgumentResult result, string text, string name, int least, int most)
+    {
         if (!int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out int value) || value < least || value > most)
         {
             result.AddError(Refusals.NotAWholeNumber(name, text, least, most));

@@ -49,6 +49,11 @@ internal sealed class ObservedOptions
             return (null, CalibrationWords.AlloyAndMass);
         }
 
+        if (parse.GetValue(_probe) is null && (parse.GetValue(_after) is not null || parse.GetValue(_reading) is not null))
+        {
+            return (null, CalibrationWords.ReadingNeedsProbe);
+        }
+
         (Sighting? seen, string? fault) = Seen(parse);
         return seen is null
             ? (null, fault)

@@ -22,13 +22,13 @@ internal static class PlanCommand
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Argument<string> path = new("request") { Description = HelpText.Request };
+        Argument<string> path = FilePaths.Request();
         Option<int?> samples = Numbers.WholeOption("--samples", HelpText.Samples(PlanSampler.UsualSamples), 0, MostSamples);
         Option<int?> why = Numbers.WholeOption("--why", HelpText.Why, 1, MostPlans);
-        Option<int[]> compare = new("--compare") { Description = HelpText.Compare, Arity = new ArgumentArity(2, 2), AllowMultipleArgumentsPerToken = true, HelpName = "numbers" };
+        Option<int[]?> compare = Numbers.WholePairOption("--compare", HelpText.Compare, 1, MostPlans);
         Option<string?> job = new("--job") { Description = HelpText.PlanJob, HelpName = "job" };
         Option<string?> pad = new("--pad") { Description = HelpText.PlanPad, HelpName = "pad" };
-        Option<string?> store = new("--store") { Description = HelpText.TriageStore, HelpName = "file" };
+        Option<string?> store = FilePaths.Option("--store", HelpText.TriageStore);
         Option<string?> folder = CalibrateCommand.FolderOption();
         Command command = new("plan", HelpText.Plan) { path, samples, job, pad, store, why, compare, folder };
         command.SetAction(parse =>
@@ -51,6 +51,11 @@ internal static class PlanCommand
         if (wish.Samples is > 0 and < LeastSamples)
         {
             return new Reply.Misused(Refusals.TooFewSamples(LeastSamples));
+        }
+
+        if (wish.Why is not null && wish.Compare.Length > 0)
+        {
+            return new Reply.Misused(Refusals.WhyOrCompare);
         }
 
         if ((wish.Job is null) != (wish.Pad is null))
@@ -82,7 +87,7 @@ internal static class PlanCommand
             return new Reply.AnsweredNo(new PlanView(report));
         }
 
-        int[] asked = wish.Why is { } one ? [one, .. wish.Compare] : wish.Compare;
+        int[] asked = wish.Why is { } one ? [one] : wish.Compare;
         return asked.FirstOrDefault(n => n < 1 || n > planned.Plans.Count) is var missing and not 0
             ? new Reply.Misused(Refusals.NoSuchPlan(missing, planned.Plans.Count))
             : new Reply.Answered(wish switch

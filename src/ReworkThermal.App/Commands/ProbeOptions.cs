@@ -9,12 +9,10 @@ namespace ReworkThermal.App.Commands;
 /// <summary>Options that say which checks were probed and what the meter showed.</summary>
 internal sealed class ProbeOptions
 {
-    private const double MostOhms = 1e9;
-
     private readonly Option<string?> _number = new("--number") { Description = HelpText.CheckNumber, HelpName = "n[-m][,...]" };
-    private readonly Option<double?> _ohms = Numbers.Option("--ohms", HelpText.Ohms, 0, MostOhms, "ohm");
+    private readonly Option<double?> _ohms = Numbers.Option("--ohms", HelpText.Ohms, 0, AskLimits.MostOhms, "ohm");
     private readonly Option<bool> _overRange = new("--over-range") { Description = HelpText.OverRange };
-    private readonly Option<string?> _note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+    private readonly Option<string?> _note = CommonOptions.Note();
 
     /// <summary>Adds the options to a command.</summary>
     internal void AddTo(Command command)
@@ -42,6 +40,11 @@ internal sealed class ProbeOptions
     internal string? Lines(ParseResult parse, CheckProgress checks, out IReadOnlyList<CheckLine> lines)
     {
         lines = [];
+        if (parse.GetValue(_overRange) && parse.GetValue(_ohms) is not null)
+        {
+            return ChecksWords.OneReading;
+        }
+
         if (checks.Lines.Count == 0)
         {
             return ChecksWords.NoChecks;
@@ -65,7 +68,7 @@ internal sealed class ProbeOptions
             named.AddRange(checks.Lines.Skip(first - 1).Take(last - first + 1));
         }
 
-        lines = named;
+        lines = [.. named.Distinct()];
         return null;
     }
 

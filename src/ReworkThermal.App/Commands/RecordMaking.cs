@@ -28,15 +28,16 @@ internal static class RecordMaking
     {
         string version = typeof(RecordMaking).Assembly.GetName().Version?.ToString(3) ?? string.Empty;
         string fingerprint = Fingerprint(data);
-        if (workshop.SiteOf(state.Brief) is not JobSite.Known known)
+        JobSite site = workshop.SiteOf(state.Brief);
+        if (site is not JobSite.Known known)
         {
             return new RecordReport(
                 state,
                 [],
-                ((JobSite.Unknown)workshop.SiteOf(state.Brief)).Reason,
+                ((JobSite.Unknown)site).Reason,
                 RecordReporting.Alloys(state, state.Brief.BaseSolder, workshop.Melting.Alloys.Find),
                 null,
-                [.. OwnDataWords.ForRecord(data.UsedOwnFiles)],
+                workshop.OwnData,
                 [],
                 version,
                 fingerprint);
@@ -49,9 +50,9 @@ internal static class RecordMaking
             state,
             pads,
             null,
-            RecordReporting.Alloys(state, state.Brief.BaseSolder ?? JobWorkshop.UsualSolder, workshop.Melting.Alloys.Find),
+            RecordReporting.Alloys(state, state.Brief.BaseSolder ?? UsualBench.Solder, workshop.Melting.Alloys.Find),
             most is null ? null : RecordReporting.Final(most, workshop.Bench, sources),
-            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n))), .. OwnDataWords.ForRecord(data.UsedOwnFiles)],
+            [.. workshop.NotesOf(state, known), .. pads.SelectMany(p => p.Notes.Select(n => BudgetWords.OfPad(p.Ledger.Pad, n))), .. workshop.OwnData],
             sources,
             version,
             fingerprint);

@@ -12,9 +12,9 @@ internal static class ReportCommand
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, JobOptions options)
     {
-        Option<string?> html = new("--html") { Description = HelpText.ReportHtml, HelpName = "file" };
-        Option<string?> markdown = new("--markdown") { Description = HelpText.ReportMarkdown, HelpName = "file" };
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Option<string?> html = FilePaths.Option("--html", HelpText.ReportHtml);
+        Option<string?> markdown = FilePaths.Option("--markdown", HelpText.ReportMarkdown);
+        Option<bool> force = CommonOptions.Force();
         Command command = new("report", HelpText.Report) { options.Job, html, markdown, force };
         command.SetAction(parse => options.OnJob(parse, shell, (_, picked) =>
         {

@@ -21,8 +21,8 @@ internal static class StoreCommand
 
     private static Command Backup(Shell shell, JobOptions options)
     {
-        Argument<string> path = new("file") { Description = HelpText.TargetFile };
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Argument<string> path = FilePaths.Argument("file", HelpText.TargetFile);
+        Option<bool> force = CommonOptions.Force();
         Command command = new("backup", HelpText.StoreBackup) { path, force };
         command.SetAction(parse => options.OnStore(parse, shell, mayCreate: false, access =>
         {
@@ -34,8 +34,8 @@ internal static class StoreCommand
 
     private static Command Export(Shell shell, JobOptions options)
     {
-        Argument<string> path = new("file") { Description = HelpText.TargetFile };
-        Option<bool> force = new("--force") { Description = HelpText.Force };
+        Argument<string> path = FilePaths.Argument("file", HelpText.TargetFile);
+        Option<bool> force = CommonOptions.Force();
         Command command = new("export", HelpText.StoreExport) { path, force };
         command.SetAction(parse => options.OnStore(parse, shell, mayCreate: false, access =>
         {
@@ -55,7 +55,7 @@ internal static class StoreCommand
 
     private static Command Import(Shell shell, JobOptions options)
     {
-        Argument<string> path = new("file") { Description = HelpText.SourceFile };
+        Argument<string> path = FilePaths.Argument("file", HelpText.SourceFile);
         Command command = new("import", HelpText.StoreImport) { path };
         command.SetAction(parse => options.OnStore(parse, shell, mayCreate: true, access =>
             new Reply.Answered(new ImportView(JobArchive.ImportFrom(access.Store, parse.GetRequiredValue(path))))));

@@ -21,7 +21,7 @@ internal static class TouchCommand
     private static Command Void(Shell shell, JobOptions options)
     {
         Argument<int> entry = EntryArgument();
-        Option<string> reason = new("--reason") { Description = HelpText.Reason, HelpName = "text", Required = true };
+        Option<string> reason = CommonOptions.Reason();
         Command command = new("void", HelpText.TouchVoid) { entry, reason };
         command.SetAction(parse => options.Record(parse, shell, _ =>
             new EventWish.Wanted(new JobEvent.EntryVoided(parse.GetValue(entry), parse.GetRequiredValue(reason)))));
@@ -31,7 +31,7 @@ internal static class TouchCommand
     private static Command Drop(Shell shell, JobOptions options)
     {
         Argument<int> entry = EntryArgument();
-        Option<string> reason = new("--reason") { Description = HelpText.Reason, HelpName = "text", Required = true };
+        Option<string> reason = CommonOptions.Reason();
         Command command = new("drop", HelpText.TouchDrop) { entry, reason };
         command.SetAction(parse => options.Record(parse, shell, _ =>
             new EventWish.Wanted(new JobEvent.TouchDropped(parse.GetValue(entry), parse.GetRequiredValue(reason)))));
@@ -46,5 +46,5 @@ internal static class TouchCommand
         return command;
     }
 
-    private static Argument<int> EntryArgument() => new("entry") { Description = HelpText.Entry };
+    private static Argument<int> EntryArgument() => Numbers.WholeArgument("entry", HelpText.Entry, 1, Numbers.MostEntries);
 }

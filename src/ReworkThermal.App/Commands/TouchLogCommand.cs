@@ -1,23 +1,14 @@
 using System.CommandLine;
 using System.Globalization;
-using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Mixing;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Measurements;
 using UnitsNet;
-using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
 
 namespace ReworkThermal.App.Commands;
 
-/// <summary>
-/// The command <c>touch log</c>: seconds and settings, whose temperature is simulated with the joint on its board, or a measured
-/// series, which is used as it is.
-/// </summary>
+/// <summary>The command <c>touch log</c>: reads the words of a touch; <see cref="TouchLogging"/> does the rest.</summary>
 /// <param name="shell">Streams, data, clock.</param>
 /// <param name="options">Options of all job commands.</param>
 internal sealed class TouchLogCommand(Shell shell, JobOptions options)
@@ -34,10 +25,10 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
     private readonly Option<double?> _addedMass = Numbers.Option("--added-mass", HelpText.AddedMass, 0, 100_000, "mg");
     private readonly Option<string?> _mix = new("--mix") { Description = HelpText.Mix, HelpName = "composition" };
     private readonly Option<bool?> _melted = Choice.Option("--melted", HelpText.Melted, _yesNo);
-    private readonly Option<string?> _series = new("--series") { Description = HelpText.Series, HelpName = "file" };
+    private readonly Option<string?> _series = FilePaths.Option("--series", HelpText.Series);
     private readonly Option<string?> _at = new("--at") { Description = HelpText.At, HelpName = "time" };
-    private readonly Option<int?> _ends = new("--ends") { Description = HelpText.Ends, HelpName = "entry" };
-    private readonly Option<string?> _note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+    private readonly Option<int?> _ends = Numbers.WholeOption("--ends", HelpText.Ends, 1, Numbers.MostEntries);
+    private readonly Option<string?> _note = CommonOptions.Note();
 
     /// <summary>Defines the command.</summary>
     internal Command Define()
@@ -75,6 +66,11 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
             return new Reply.Misused(TouchWords.ToolNeeded);
         }
 
+        if (parse.GetValue(_addedMass) is not null && parse.GetValue(_added) is null)
+        {
+            return new Reply.Misused(TouchWords.AlloyNeeded);
+        }
+
         TemperatureHistory? measured = parse.GetValue(_series) is { } file ? SeriesCsv.Read(UserFiles.Read(file), file) : null;
         double? seconds = parse.GetValue(_seconds) ?? (measured is null ? null : Math.Max(0.05, measured.Seconds[^1]));
         if (seconds is not { } dwell)
@@ -97,94 +93,7 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
             parse.GetValue(_mix),
             _tools.Board(parse),
             parse.GetValue(_note));
-        return Log(parse, access, picked, touch);
-    }
-
-    private Reply Log(ParseResult parse, JobAccess access, JobPick.Picked picked, Exposure touch)
-    {
-        JobWorkshop workshop = new(shell, _tools.Contact(parse));
-        if (UnreadableAlloy(touch, workshop) is { } unreadable)
-        {
-            return new Reply.Misused(unreadable);
-        }
-
-        // What cannot be recorded need not be simulated.
-        if (JobRules.Judge(picked.State, new JobEvent.ExposureLogged(touch, parse.GetValue(_ends))) is EventVerdict.Refused refused)
-        {
-            return new Reply.Misused(JobWords.NotRecorded(refused.Reason));
-        }
-
-        List<string> notes = [.. picked.Notes];
-        JobSite where = workshop.SiteOf(picked.State.Brief);
-        if (where is JobSite.Known known)
-        {
-            if (touch.Pads[0].Series is null)
-            {
-                if (Simulated(workshop, known, picked.State, touch, notes) is not { } simulated)
-                {
-                    return new Reply.Misused(TouchWords.NotSimulated(notes[^1]));
-                }
-
-                touch = simulated;
-            }
-        }
-        else
-        {
-            notes.Add(TouchWords.LoggedOnly(((JobSite.Unknown)where).Reason));
-        }
-
-        return access.Desk.Record(picked.State.Id, new JobEvent.ExposureLogged(touch, parse.GetValue(_ends))) switch
-        {
-            RecordOutcome.Recorded recorded => new Reply.Answered(new TouchLoggedView(
-                recorded.Entry,
-                recorded.State,
-                where is JobSite.Known judged ? Costs(workshop, judged, picked.State, recorded.State, touch) : [],
-                notes)),
-            RecordOutcome.Refused late => new Reply.Misused(JobWords.NotRecorded(late.Reason)),
-            _ => throw new InvalidOperationException("the job has gone"),
-        };
-    }
-
-    private Exposure? Simulated(JobWorkshop workshop, JobSite.Known known, JobState state, Exposure touch, List<string> notes)
-    {
-        PadReplay replay = new(workshop.Bench);
-        List<HeatedPad> pads = [];
-        foreach (HeatedPad share in touch.Pads)
-        {
-            PadAccount account = workshop.Account(state, share.Pad, known);
-            SolderCharge solder = replay.SolderDuring(account, touch);
-            switch (workshop.Bench.Simulate(account.Site, touch.Tools, touch.BoardAtStart, solder, touch.Dwell, shell.Cancellation))
-            {
-                case TouchSimulation.Completed done:
-                    pads.Add(share with { Melted = share.Melted ?? done.Melted, Series = InterfaceSeries.Simulated(done.Pad) });
-                    notes.Add(TouchWords.Simulated(share.Pad, solder.Fractions.ToString(), Numerals.Celsius(done.Flow, 0), done.TimeToFlow is { } time ? Numerals.Seconds(time) : null));
-                    notes.AddRange(done.Warnings.Concat(done.Notes).Where(n => !notes.Contains(n, StringComparer.Ordinal)));
-                    break;
-                case TouchSimulation.Failed failed:
-                    notes.Add(failed.Reason);
-                    return null;
-                default:
-                    throw new InvalidOperationException("unknown kind of simulation");
-            }
-        }
-
-        return touch with { Pads = pads };
-    }
-
-    private static List<PadCost> Costs(JobWorkshop workshop, JobSite.Known known, JobState before, JobState after, Exposure touch) =>
-        [.. touch.Pads.Select(p => new PadCost(workshop.Account(before, p.Pad, known).Budget, workshop.Account(after, p.Pad, known)))];
-
-    private static string? UnreadableAlloy(Exposure touch, JobWorkshop workshop)
-    {
-        foreach ((string option, string? text) in ((string, string?)[])[("--added", touch.Added?.Designation), ("--mix", touch.Mix)])
-        {
-            if (text is not null && workshop.Melting.Alloys.Find(text) is DesignationReading.Refused refused)
-            {
-                return $"{option}: {refused.Reason}";
-            }
-        }
-
-        return touch is { Purpose: TouchPurpose.Mix, Added.Mass: null } && touch.Added is not null && touch.Mix is null ? TouchWords.MassNeeded : null;
+        return new TouchLogging(shell, new JobWorkshop(shell, _tools.Contact(parse))).Log(access, picked, new JobEvent.ExposureLogged(touch, parse.GetValue(_ends)));
     }
 
     private AddedSolder? AddedOf(ParseResult parse) => parse.GetValue(_added) is { } alloy

@@ -17,10 +17,10 @@ internal sealed class TouchToolOptions
     };
 
     private readonly Option<string?> _iron = new("--iron") { Description = HelpText.IronName, HelpName = "name" };
-    private readonly Option<double?> _ironSet = Numbers.Option("--iron-set", HelpText.IronSet, 100, 500, "°C");
+    private readonly Option<double?> _ironSet = Numbers.Option("--iron-set", HelpText.IronSet, AskLimits.LeastIronC, AskLimits.MostIronC, "°C");
     private readonly Option<string?> _air = new("--air") { Description = HelpText.AirName, HelpName = "name" };
-    private readonly Option<double?> _airSet = Numbers.Option("--air-set", HelpText.AirSet, 50, 600, "°C");
-    private readonly Option<double?> _airFlow = Numbers.Option("--air-flow", HelpText.AirFlow, 0.1, 1000, "L/min");
+    private readonly Option<double?> _airSet = Numbers.Option("--air-set", HelpText.AirSet, AskLimits.LeastAirC, AskLimits.MostAirC, "°C");
+    private readonly Option<double?> _airFlow = Numbers.Option("--air-flow", HelpText.AirFlow, AskLimits.LeastAirFlow, AskLimits.MostAirFlow, "L/min");
     private readonly Option<string?> _preheater = new("--preheater") { Description = HelpText.PreheaterName, HelpName = "name" };
     private readonly Option<double?> _preheatSet = Numbers.Option("--preheat-set", HelpText.PreheatSet, 30, 1000, "°C");
     private readonly Option<double?> _bath = Numbers.Option("--bath", HelpText.Bath, 100, 500, "°C");

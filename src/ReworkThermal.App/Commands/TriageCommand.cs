@@ -18,9 +18,9 @@ internal static class TriageCommand
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, Option<bool> json)
     {
-        Argument<string> path = new("request") { Description = HelpText.Request };
+        Argument<string> path = FilePaths.Request();
         Option<string?> job = new("--job") { Description = HelpText.TriageJob, HelpName = "job" };
-        Option<string?> store = new("--store") { Description = HelpText.TriageStore, HelpName = "file" };
+        Option<string?> store = FilePaths.Option("--store", HelpText.TriageStore);
         Option<int?> pads = Numbers.WholeOption("--pads", HelpText.TriagePads, 1, MostPads);
         Option<int?> missing = Numbers.WholeOption("--missing", HelpText.TriageMissing, 0, MostPads);
         Option<int?> loose = Numbers.WholeOption("--loose", HelpText.TriageLoose, 0, MostPads);
@@ -47,6 +47,11 @@ internal static class TriageCommand
         if ((wish.Pads is null) == (wish.Job is null) || wish.Missing + wish.Loose > (wish.Pads ?? MostPads))
         {
             return new Reply.Misused(wish.Pads is null == wish.Job is null ? TriageWords.JobOrPads : TriageWords.TooManyDamaged);
+        }
+
+        if (wish.Job is not null && wish.Missing + wish.Loose > 0)
+        {
+            return new Reply.Misused(TriageWords.DamageOfJob);
         }
 
         PosedPlan posed = PosedPlan.Read(shell, wish.Path, calibrations);

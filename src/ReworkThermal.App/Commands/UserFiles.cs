@@ -18,7 +18,7 @@ internal static class UserFiles
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            throw new DataFileException([new DataFileProblem(path, 0, string.Empty, problem is FileNotFoundException or DirectoryNotFoundException ? "there is no such file" : problem.Message)]);
+            throw new DataFileException([new DataFileProblem(path, 0, string.Empty, Directory.Exists(path) ? Refusals.IsFolder : problem is FileNotFoundException or DirectoryNotFoundException ? Refusals.NoSuchFile : problem.Message)]);
         }
     }
 
@@ -38,7 +38,7 @@ internal static class UserFiles
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return !force && File.Exists(path) ? Refusals.Exists(path) : Refusals.CannotWrite(path, problem.Message);
+            return !force && File.Exists(path) ? Refusals.Exists(path) : Refusals.CannotWrite(path, WhyNot(path) ?? problem.Message);
         }
         finally
         {
@@ -47,5 +47,12 @@ internal static class UserFiles
                 File.Delete(draft);
             }
         }
+    }
+
+    // The two usual reasons in words of our own: the system's speak of the draft.
+    private static string? WhyNot(string path)
+    {
+        string folder = Path.GetDirectoryName(Path.GetFullPath(path)) ?? string.Empty;
+        return Directory.Exists(path) ? Refusals.IsFolder : folder.Length > 0 && !Directory.Exists(folder) ? Refusals.NoFolder(folder) : null;
     }
 }

@@ -32,7 +32,7 @@ internal static class VerifyCommand
             alloys.Properties,
             LimitsFolder.Load(shell.Data),
             alloys.Sources.Citations,
-            CancellationToken.None));
+            shell.Cancellation));
         IRenderedReport view = markdown ? new VerificationMarkdown(report) : new VerificationView(report, all);
         return report.AllMet ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
     }

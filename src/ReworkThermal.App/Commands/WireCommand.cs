@@ -26,14 +26,14 @@ internal static class WireCommand
 
     private static Command Judge(Shell shell, JobOptions options)
     {
-        Option<double?> awg = Awg();
+        Option<int?> awg = Awg();
         Option<double?> length = Numbers.Option("--length", HelpText.WireLength, 0.1, 1000, "mm");
         Option<double?> current = Numbers.Option("--current", HelpText.WireCurrent, 0, 100, "A");
         Option<double?> supply = Numbers.Option("--supply", HelpText.WireSupply, 0.1, 1000, "V");
         Option<double?> ambient = Numbers.Option("--ambient", HelpText.WireAmbient, -50, 300, "°C");
         Option<string> kind = Kind();
         Option<bool> crosses = new("--crosses-copper") { Description = HelpText.CrossesCopper };
-        foreach (Option<double?> needed in (Option<double?>[])[awg, length, current])
+        foreach (Option needed in (Option[])[awg, length, current])
         {
             needed.Required = true;
         }
@@ -43,7 +43,7 @@ internal static class WireCommand
             KindOf(shell, parse.GetRequiredValue(kind), out WireKind? wire) is { } fault
                 ? new Reply.Misused(fault)
                 : Judged(shell, wire!, new WireTask(
-                    new WireGauge((int)parse.GetValue(awg)!.Value),
+                    new WireGauge(parse.GetValue(awg)!.Value),
                     Length.FromMillimeters(parse.GetValue(length)!.Value),
                     ElectricCurrent.FromAmperes(parse.GetValue(current)!.Value),
                     parse.GetValue(supply) is { } volts ? ElectricPotential.FromVolts(volts) : null,
@@ -63,13 +63,13 @@ internal static class WireCommand
 
     private static Command Pair(Shell shell, JobOptions options)
     {
-        Option<double?> awg = Awg();
+        Option<int?> awg = Awg();
         Option<double?> first = Numbers.Option("--first", HelpText.FirstLeg, 0, 1000, "mm");
         Option<double?> second = Numbers.Option("--second", HelpText.SecondLeg, 0, 1000, "mm");
         Option<double?> spacing = Numbers.Option("--spacing", HelpText.Spacing, 0.05, 100, "mm");
         Option<double?> rate = Numbers.Option("--bit-rate", HelpText.BitRate, 0.000_001, 100_000, "Mbit/s");
         Option<string> kind = Kind();
-        foreach (Option<double?> needed in (Option<double?>[])[awg, first, second, rate])
+        foreach (Option needed in (Option[])[awg, first, second, rate])
         {
             needed.Required = true;
         }
@@ -79,7 +79,7 @@ internal static class WireCommand
             KindOf(shell, parse.GetRequiredValue(kind), out WireKind? wire) is { } fault
                 ? new Reply.Misused(fault)
                 : PairJudged(shell, wire!, new PairTask(
-                    new WireGauge((int)parse.GetValue(awg)!.Value),
+                    new WireGauge(parse.GetValue(awg)!.Value),
                     Length.FromMillimeters(parse.GetValue(first)!.Value),
                     Length.FromMillimeters(parse.GetValue(second)!.Value),
                     parse.GetValue(spacing) is { } mm ? Length.FromMillimeters(mm) : null,
@@ -105,11 +105,11 @@ internal static class WireCommand
     {
         Argument<string> from = new("from") { Description = HelpText.WireFrom };
         Argument<string> to = new("to") { Description = HelpText.WireTo };
-        Option<double?> awg = Awg();
+        Option<int?> awg = Awg();
         Option<double?> length = Numbers.Option("--length", HelpText.WireLength, 0.1, 1000, "mm");
         Option<string> kind = Kind();
         Option<string?> pair = new("--pair") { Description = HelpText.PairName, HelpName = "name" };
-        Option<string?> note = new("--note") { Description = HelpText.Note, HelpName = "text" };
+        Option<string?> note = CommonOptions.Note();
         awg.Required = true;
         length.Required = true;
         Command command = new("run", HelpText.WireRun) { from, to, awg, length, kind, pair, note };
@@ -128,7 +128,7 @@ internal static class WireCommand
                     new JumperWire(
                         ends[0],
                         ends[1],
-                        new WireGauge((int)parse.GetValue(awg)!.Value),
+                        new WireGauge(parse.GetValue(awg)!.Value),
                         Length.FromMillimeters(parse.GetValue(length)!.Value),
                         known!.Insulated ? wire : null,
                         parse.GetValue(pair)),
@@ -144,7 +144,7 @@ internal static class WireCommand
         return command;
     }
 
-    private static Option<double?> Awg() => Numbers.Option("--awg", HelpText.Awg, WireGauge.Thickest, WireGauge.Thinnest, string.Empty);
+    private static Option<int?> Awg() => Numbers.WholeOption("--awg", HelpText.Awg, WireGauge.Thickest, WireGauge.Thinnest);
 
     private static Option<string> Kind() => new("--kind") { Description = HelpText.WireKindName, HelpName = "name", Required = true };
 

@@ -21,13 +21,15 @@ internal static class WirePlanCommand
 
     private const double MostC = 400;
 
+    private const double LeastPreheatC = 30;
+
     /// <summary>Defines the command.</summary>
     internal static Command Define(Shell shell, JobOptions options)
     {
         Option<string?> pad = PadNames.Option(HelpText.Pad, isRequired: true);
         Option<string?> with = new("--with") { Description = HelpText.WireSolder, HelpName = "alloy" };
         Option<string?> preheater = new("--preheater") { Description = HelpText.PreheaterName, HelpName = "name" };
-        Option<double?> preheatSet = Numbers.Option("--preheat-set", HelpText.PreheatSet, 30, 1000, "°C");
+        Option<double?> preheatSet = Numbers.Option("--preheat-set", HelpText.PreheatSet, LeastPreheatC, 1000, "°C");
         Option<double?> board = Numbers.Option("--board-temp", HelpText.BoardTemperature, -20, 250, "°C");
         Command command = new("plan", HelpText.WirePlan) { pad, with, preheater, preheatSet, board };
         command.SetAction(parse => options.OnJob(parse, shell, (_, picked) =>
@@ -58,9 +60,10 @@ internal static class WirePlanCommand
     private static Reply Answer(Shell shell, JobPick.Picked picked, PadId pad, string? with, ToolSetting.Preheater? heat, Temperature? board)
     {
         JobWorkshop workshop = new(shell);
-        if (workshop.SiteOf(picked.State.Brief) is not JobSite.Known known)
+        JobSite site = workshop.SiteOf(picked.State.Brief);
+        if (site is not JobSite.Known known)
         {
-            return new Reply.Misused(((JobSite.Unknown)workshop.SiteOf(picked.State.Brief)).Reason);
+            return new Reply.Misused(((JobSite.Unknown)site).Reason);
         }
 
         if (!picked.State.Pads.ContainsKey(pad))
@@ -68,9 +71,15 @@ internal static class WirePlanCommand
             return new Reply.Misused(BudgetWords.NoSuchPad(pad, picked.State.Pads.Keys));
         }
 
-        if (workshop.Melting.Alloys.Find(with ?? UsualSolder) is not DesignationReading.Accepted solder)
+        if (HeaterFault(heat, workshop.Workshop.Profiles.Preheaters) is { } noHeater)
         {
-            return new Reply.Misused(((DesignationReading.Refused)workshop.Melting.Alloys.Find(with!)).Reason);
+            return new Reply.Misused(noHeater);
+        }
+
+        DesignationReading reading = workshop.Melting.Alloys.Find(with ?? UsualSolder);
+        if (reading is not DesignationReading.Accepted solder)
+        {
+            return new Reply.Misused(((DesignationReading.Refused)reading).Reason);
         }
 
         // A pad without a profile of its own is judged as a pin, which is no small landing pad: worth saying.
@@ -87,6 +96,13 @@ internal static class WirePlanCommand
         WirePlanView view = new(pad, touches, notes);
         return touches.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
     }
+
+    // A heater that cannot be simulated would fail every iron, and the irons would get the blame.
+    private static string? HeaterFault(ToolSetting.Preheater? heat, IReadOnlyDictionary<string, Preheater> known) =>
+        heat is not { Profile: { } name } ? null
+        : !known.TryGetValue(name, out Preheater? heater) ? Refusals.UnknownName("--preheater", name, known.Keys)
+        : heat.Set > heater.MostSetting ? Refusals.OutOfLimits("--preheat-set", heat.Set.DegreesCelsius, LeastPreheatC, heater.MostSetting.DegreesCelsius, "°C")
+        : null;
 
     private static IEnumerable<IReadOnlyList<ToolSetting>> Candidates(JobWorkshop workshop, ToolSetting.Preheater? heat)
     {

@@ -23,7 +23,7 @@ internal sealed class ChecksView(JobState state, CheckLimits limits, IReadOnlyLi
         if (checks.Lines.Count > 0)
         {
             page.Blank();
-            page.Table(ChecksWords.Columns, [.. checks.Lines.Select(Row)]);
+            page.Table(ChecksWords.Columns, [.. checks.Lines.Select((line, i) => Row(i + 1, line))]);
         }
 
         page.List(ChecksWords.SuspectsHeading, [.. checks.Suspects.Select(p => p.Value)]);
@@ -80,9 +80,10 @@ internal sealed class ChecksView(JobState state, CheckLimits limits, IReadOnlyLi
         Numerals.Fixed(limits.ContinuityAtMost.Central.Ohms, 0),
         Numerals.Fixed(limits.IsolationAtLeast.Central.Ohms, 0));
 
-    private static IReadOnlyList<string> Row(CheckLine line, int index) =>
+    /// <summary>A check as a row under <see cref="ChecksWords.Columns"/>.</summary>
+    internal static IReadOnlyList<string> Row(int number, CheckLine line) =>
     [
-        (index + 1).ToString(CultureInfo.InvariantCulture),
+        number.ToString(CultureInfo.InvariantCulture),
         EventWords.Of(line.Check),
         EventWords.Of(line.Expected),
         ChecksWords.Standing(line.Standing),

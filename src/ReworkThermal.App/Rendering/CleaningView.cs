@@ -11,12 +11,15 @@ internal sealed class CleaningView(CleaningReport report) : IRenderedReport
 {
     private CleaningLine Asked => report.ByPasses[report.Asked - 1];
 
+    private string Verdict => CleaningWords.Verdict(
+        report.Asked, Asked.Final.IsClean, report.Enough, report.EnoughAtBest, report.EnoughAtWorst, most: report.ByPasses.Count);
+
     /// <inheritdoc/>
     public void WriteText(Page page)
     {
         page.Heading(CleaningWords.Title(report.Joint, report.Alloy, report.Refill.ToString()));
         page.Paragraph(DilutionWords.InTheJoint(Numerals.Milligrams(report.SolderMass), report.Solder.ToString()));
-        page.Paragraph(CleaningWords.Verdict(report.Asked, Asked.Final.IsClean, report.Enough, report.EnoughAtBest, report.EnoughAtWorst));
+        page.Paragraph(Verdict);
         page.Blank();
         page.Table(CleaningWords.Columns, [.. report.ByPasses.Take(Math.Max(report.Asked, report.Enough ?? 0)).Select(Row)]);
         page.Paragraph(CleaningWords.Uncertainty(Numerals.Kelvin(report.Uncertainty.Kelvins, 0)));
@@ -31,10 +34,10 @@ internal sealed class CleaningView(CleaningReport report) : IRenderedReport
         json.WriteNumber("passes", report.Asked);
         WriteMembers(json, Asked);
         json.WriteBoolean("clean", Asked.Final.IsClean);
-        json.Text("verdict", CleaningWords.Verdict(report.Asked, Asked.Final.IsClean, report.Enough, report.EnoughAtBest, report.EnoughAtWorst));
-        WritePasses(json, "passes_enough", report.Enough);
-        WritePasses(json, "passes_enough_at_best", report.EnoughAtBest);
-        WritePasses(json, "passes_enough_at_worst", report.EnoughAtWorst);
+        json.Text("verdict", Verdict);
+        json.Number("passes_enough", report.Enough, 0);
+        json.Number("passes_enough_at_best", report.EnoughAtBest, 0);
+        json.Number("passes_enough_at_worst", report.EnoughAtWorst, 0);
         json.Number("uncertainty_k", report.Uncertainty.Kelvins, 2);
         json.WriteStartArray("by_passes");
         foreach (CleaningLine line in report.ByPasses)
@@ -59,18 +62,6 @@ internal sealed class CleaningView(CleaningReport report) : IRenderedReport
         json.Number("final_scheil_end_c", line.Final.ScheilEnd.DegreesCelsius, 2);
         json.Number("liquid_fraction_at_100c", line.Final.LiquidFractionAt100C, 6);
         json.Number("liquid_fraction_at_140c", line.Final.LiquidFractionAt140C, 6);
-    }
-
-    private static void WritePasses(Utf8JsonWriter json, string name, int? passes)
-    {
-        if (passes is { } count)
-        {
-            json.WriteNumber(name, count);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 
     private static IReadOnlyList<string> Row(CleaningLine line) =>

@@ -11,14 +11,6 @@ namespace ReworkThermal.App.Rendering;
 internal sealed class HeatView(HeatReport report) : IRenderedReport
 {
     /// <summary>Most lines of the table for a reader; the full record is in the JSON and the CSV.</summary>
-    private const int MostRows = 21;
-
-    private const int LeastColumn = 6;
-
-    private const int Gap = 2;
-
-    private const int TimeMargin = 2;
-
     private const double LeastMeshError = 0.01;
 
     private const string FarEdge = "_far_edge";
@@ -46,12 +38,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         page.Paragraph(HeatWords.Balance(Numerals.Percent(report.EnergyBalanceError)));
         page.Paragraph(HeatWords.Mesh(report.Mesh.RadialCells, report.Mesh.AxialCells, report.Mesh.Steps, report.Mesh.Error is { } error ? MeshErrorText(error.Kelvins) : null));
         page.Blank();
-        List<ProbeTrace> shown = ProbesThatFit(page.Width);
-        page.Table([HeatWords.TimeColumn, .. shown.Select(p => ">" + HeatWords.Probe(p.Name))], [.. RowsShown().Select(i => Row(i, shown))]);
-        if (shown.Count < report.Probes.Count)
-        {
-            page.Paragraph(HeatWords.MoreProbes([.. report.Probes.Skip(shown.Count).Select(p => HeatWords.Probe(p.Name))]));
-        }
+        HeatTable.Write(page, report);
 
         WriteHeat(page);
         WriteNeighbours(page);
@@ -169,55 +156,6 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
                 Numerals.Celsius(n.Peak, 0),
                 n.Warnings.Count > 0 ? string.Join("; ", n.Warnings) : HeatWords.WithinLimits,
             ])]);
-        }
-    }
-
-    private IReadOnlyList<string> Row(int i, List<ProbeTrace> probes) =>
-    [
-        Numerals.Fixed(report.Times[i].Seconds, 1),
-        .. probes.Select(p => Numerals.Fixed(p.Temperatures[i].DegreesCelsius, 1)),
-    ];
-
-    // As many columns as the width holds; the full record is in the JSON and the CSV.
-    private List<ProbeTrace> ProbesThatFit(int width)
-    {
-        int room = width - HeatWords.TimeColumn.Length - TimeMargin;
-        List<ProbeTrace> fitting = [];
-        foreach (ProbeTrace probe in report.Probes)
-        {
-            room -= Math.Max(HeatWords.Probe(probe.Name).Length, LeastColumn) + Gap;
-            if (room < 0 && fitting.Count > 0)
-            {
-                break;
-            }
-
-            fitting.Add(probe);
-        }
-
-        return fitting;
-    }
-
-    // Evenly spread in time, ends included: the solver's own steps crowd together where things happen fast.
-    private IEnumerable<int> RowsShown()
-    {
-        int previous = -1;
-        double end = report.Times[^1].Seconds;
-        for (int row = 0; row < MostRows; row++)
-        {
-            double wanted = end * row / (MostRows - 1);
-            int next = Math.Max(previous + 1, 0);
-            while (next < report.Times.Count - 1 && report.Times[next].Seconds < wanted)
-            {
-                next++;
-            }
-
-            if (next >= report.Times.Count)
-            {
-                yield break;
-            }
-
-            previous = next;
-            yield return next;
         }
     }
 }

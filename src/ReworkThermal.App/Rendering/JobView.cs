@@ -31,7 +31,7 @@ internal sealed class JobView(JobState state, IReadOnlyList<string> notes) : IRe
             page.List(JobWords.ChecksHeading, [JobWords.Coverage(state.Checks.Passed, state.Checks.Failed, state.Checks.Open, state.Checks.Stale)]);
         }
 
-        page.List(JobWords.WiresHeading, [.. state.Wires.Select(w => $"{w.What.From} to {w.What.To}: {EventWords.Of(w.What)}")]);
+        page.List(JobWords.WiresHeading, [.. state.Wires.Select(w => JobWords.Wire(w.What.From, w.What.To, EventWords.Of(w.What)))]);
         page.List(CommonWords.Notes, notes);
     }
 
@@ -91,19 +91,19 @@ internal sealed class JobView(JobState state, IReadOnlyList<string> notes) : IRe
 
     private string Line(JobEntry entry) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{entry.Number}, {JobWords.Time(entry.At)}: {EventWords.Of(entry.What)}{(state.Voided.ContainsKey(entry.Number) ? " [voided]" : string.Empty)}");
+        $"{entry.Number}, {JobWords.Time(entry.At)}: {EventWords.Of(entry.What)}{(state.Voided.ContainsKey(entry.Number) ? JobWords.Voided : string.Empty)}");
 
     private IEnumerable<(string Name, string Value)> Brief()
     {
         JobBrief brief = state.Brief;
-        yield return ("status", JobWords.Status(state.Status));
-        yield return ("board", Shown(brief.Board) ?? JobWords.NotStated);
-        yield return ("joint", Shown(brief.Joint) ?? JobWords.NotStated);
-        yield return ("connector", Shown(brief.Connector) ?? JobWords.NotStated);
-        yield return ("solder on arrival", Shown(brief.BaseSolder) ?? JobWords.NotStated);
+        yield return (JobWords.StatusName, JobWords.Status(state.Status));
+        yield return (RecordWords.Board, Shown(brief.Board) ?? JobWords.NotStated);
+        yield return (RecordWords.Joint, Shown(brief.Joint) ?? JobWords.NotStated);
+        yield return (RecordWords.Connector, Shown(brief.Connector) ?? JobWords.NotStated);
+        yield return (RecordWords.SolderOnArrival, Shown(brief.BaseSolder) ?? JobWords.NotStated);
         if (brief.LeadFreeOnly)
         {
-            yield return ("limit", JobWords.LeadFreeOnly);
+            yield return (JobWords.LimitName, JobWords.LeadFreeOnly);
         }
     }
 

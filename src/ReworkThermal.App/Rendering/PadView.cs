@@ -22,7 +22,7 @@ internal sealed class PadView(PadReport report) : IRenderedReport
             Numerals.Percent(Budget.Share.Central),
             Numerals.Percent(Budget.Share.Low),
             Numerals.Percent(Budget.Share.High),
-            char.ToUpperInvariant(Budget.Reason[0]) + Budget.Reason[1..]));
+            Sentence.Capital(Budget.Reason)));
         page.Paragraph(BudgetWords.Meaning);
         page.List(BudgetWords.Incomplete, report.Pad.NotCounted > 0 ? [BudgetWords.Missing(report.Pad.NotCounted)] : []);
         page.Heading(BudgetWords.GaugesHeading);
@@ -129,12 +129,10 @@ internal sealed class PadView(PadReport report) : IRenderedReport
 
     private List<string> RestsOn() =>
     [
-        .. Budget.Assumptions.Select(Sentence),
-        .. Budget.Omissions.Select(o => Sentence(o.Reason)),
+        .. Budget.Assumptions.Select(Sentence.Of),
+        .. Budget.Omissions.Select(o => Sentence.Of(o.Reason)),
         string.Create(CultureInfo.InvariantCulture, $"{BudgetWords.Intermetallic}: {Budget.IntermetallicUm.Central:0.0} µm ({Budget.IntermetallicUm.Low:0.0} to {Budget.IntermetallicUm.High:0.0} µm)."),
     ];
-
-    private static string Sentence(string clause) => char.ToUpperInvariant(clause[0]) + clause[1..] + (clause.EndsWith('.') ? string.Empty : ".");
 
     private static IReadOnlyList<string> GaugeRow(Gauge gauge) =>
     [

@@ -16,14 +16,14 @@ internal sealed class PairView(PairTask task, WireKind kind, PairReport report) 
         page.Heading(WireWords.PairTitle(Numerals.Fixed((double)task.BitRate.MegabitsPerSecond, 1), kind.Name));
         List<IReadOnlyList<string>> rows =
         [
-            ["lengths differ by", Numerals.Millimetres(report.Mismatch)],
-            ["skew", $"{Numerals.Fixed(report.SkewLow.Nanoseconds * 1000, 1)} to {Numerals.Fixed(report.SkewHigh.Nanoseconds * 1000, 1)} ps"],
-            ["bit time", Numerals.Fixed(report.BitTime.Nanoseconds * 1000, 1) + " ps"],
-            ["skew as a share of it", Numerals.Percent(report.SkewShareHigh)],
+            [WireWords.LegsDiffer, Numerals.Millimetres(report.Mismatch)],
+            [WireWords.Skew, PlanWords.FromTo(Numerals.Fixed(report.SkewLow.Nanoseconds * 1000, 1), Numerals.Fixed(report.SkewHigh.Nanoseconds * 1000, 1)) + " ps"],
+            [WireWords.BitTime, Numerals.Fixed(report.BitTime.Nanoseconds * 1000, 1) + " ps"],
+            [WireWords.SkewShare, Numerals.Percent(report.SkewShareHigh)],
         ];
         if (report is { ImpedanceLow: { } low, ImpedanceHigh: { } high })
         {
-            rows.Add(["impedance of the two wires", $"{Numerals.Fixed(low.Ohms, 0)} to {Numerals.Fixed(high.Ohms, 0)} ohm"]);
+            rows.Add([WireWords.PairImpedance, PlanWords.FromTo(Numerals.Fixed(low.Ohms, 0), Numerals.Fixed(high.Ohms, 0)) + " ohm"]);
         }
 
         page.Table(["", ""], rows);

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Reports;
 
@@ -39,10 +38,10 @@ internal static class PlanJson
         WriteTouch(json, "first_pass", plan.First);
         WriteTouch(json, "refit", plan.Refit);
         WriteFinal(json, plan.Final);
-        WriteSpread(json, "budget_share_range", plan.BudgetShare);
-        WriteSpread(json, "budget_share_now", plan.BudgetNow);
-        WriteSpread(json, "budget_share_after", plan.BudgetAfter);
-        WriteSpread(json, "laminate_share_range", plan.LaminateShare);
+        json.Spread("budget_share_range", plan.BudgetShare);
+        json.Spread("budget_share_now", plan.BudgetNow);
+        json.Spread("budget_share_after", plan.BudgetAfter);
+        json.Spread("laminate_share_range", plan.LaminateShare);
         WriteGauges(json, plan.Gauges);
         json.Text("budget_reason", plan.BudgetReason);
         WriteNeighbours(json, plan.Neighbours);
@@ -117,8 +116,8 @@ internal static class PlanJson
         {
             json.WriteStartObject();
             json.Text("name", gauge.Name);
-            WriteSpread(json, "before", gauge.Before);
-            WriteSpread(json, "after", gauge.After);
+            json.Spread("before", gauge.Before);
+            json.Spread("after", gauge.After);
             json.Text("support", gauge.Support);
             json.Text("reason", gauge.Reason);
             json.WriteEndObject();
@@ -143,14 +142,5 @@ internal static class PlanJson
         }
 
         json.WriteEndArray();
-    }
-
-    private static void WriteSpread(Utf8JsonWriter json, string name, Spread spread)
-    {
-        json.WriteStartObject(name);
-        json.Number("low", spread.Low, 6);
-        json.Number("central", spread.Central, 6);
-        json.Number("high", spread.High, 6);
-        json.WriteEndObject();
     }
 }

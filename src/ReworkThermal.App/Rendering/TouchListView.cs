@@ -76,7 +76,7 @@ internal sealed class TouchListView(JobState state, IReadOnlyList<string> notes)
         EventWords.Tools(touch.Tools),
         Peak(touch) is { } peak ? Numerals.Fixed(peak, 0) : JobWords.Unknown,
         OriginOf(touch),
-        state.Voided.TryGetValue(number, out VoidedEntry? voided) ? $"VOIDED: {VisibleText.Of(voided.Reason)}" : VisibleText.Of(touch.Note ?? string.Empty),
+        state.Voided.TryGetValue(number, out VoidedEntry? voided) ? JobWords.VoidedBecause(VisibleText.Of(voided.Reason)) : VisibleText.Of(touch.Note ?? string.Empty),
     ];
 
     private static double? Peak(Exposure touch) =>

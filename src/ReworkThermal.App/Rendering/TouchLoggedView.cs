@@ -63,7 +63,7 @@ internal sealed class TouchLoggedView(JobEntry entry, JobState state, IReadOnlyL
         [
             cost.After.Ledger.Pad.Value,
             step?.Interface is { } history ? Numerals.Fixed(history.PeakCelsius, 0) : JobWords.Unknown,
-            step?.Melted == true ? "yes" : "no",
+            TouchWords.Melted(step?.Melted == true),
             Numerals.Percent(cost.Before.Share.Central),
             Numerals.Percent(cost.After.Budget.Share.Central),
             PlanWords.FromTo(Numerals.Percent(cost.After.Budget.Share.Low), Numerals.Percent(cost.After.Budget.Share.High)),

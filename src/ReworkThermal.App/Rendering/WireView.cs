@@ -18,16 +18,16 @@ internal sealed class WireView(WireTask task, WireKind kind, WireReport report) 
         page.Blank();
         List<IReadOnlyList<string>> rows =
         [
-            ["resistance at 20 °C", Numerals.Fixed(report.ResistanceAt20C.Milliohms, 1) + " mohm"],
-            ["voltage drop, warm", Numerals.Fixed(report.VoltageDrop.Millivolts, 1) + " mV" + (report.DropShare is { } share ? $", {Numerals.Percent(share)} of the supply" : string.Empty)],
-            ["heat", Numerals.Fixed((double)report.Power.Milliwatts, 1) + " mW"],
-            ["temperature rise", Warming()],
-            ["melts at (Preece, steady)", Numerals.Fixed(report.PreeceFusing.Amperes, 2) + " A: a bound, no rating"],
-            ["melts in 1 s at (Onderdonk)", Numerals.Fixed(report.OnderdonkFusing1s.Amperes, 2) + " A: a bound, no rating"],
+            [WireWords.Resistance, Numerals.Fixed(report.ResistanceAt20C.Milliohms, 1) + " mohm"],
+            [WireWords.VoltageDrop, Numerals.Fixed(report.VoltageDrop.Millivolts, 1) + " mV" + (report.DropShare is { } share ? WireWords.OfSupply(Numerals.Percent(share)) : string.Empty)],
+            [WireWords.Heat, Numerals.Fixed((double)report.Power.Milliwatts, 1) + " mW"],
+            [WireWords.Rise, Warming()],
+            [WireWords.PreeceFusing, WireWords.Fusing(Numerals.Fixed(report.PreeceFusing.Amperes, 2))],
+            [WireWords.OnderdonkFusing, WireWords.Fusing(Numerals.Fixed(report.OnderdonkFusing1s.Amperes, 2))],
         ];
         if (report.Inductance is { } inductance)
         {
-            rows.Add(["inductance", Numerals.Fixed(inductance.Nanohenries, 1) + " nH"]);
+            rows.Add([WireWords.Inductance, Numerals.Fixed(inductance.Nanohenries, 1) + " nH"]);
         }
 
         page.Table(["", ""], rows);
@@ -54,14 +54,14 @@ internal sealed class WireView(WireTask task, WireKind kind, WireReport report) 
 
     private string Warming() => report.Warming switch
     {
-        WireWarming.Settles settles => $"{Numerals.Kelvin(settles.Low.Kelvins, 0)} between cool ends to {Numerals.Kelvin(settles.High.Kelvins, 0)} far from them",
-        WireWarming.Doubtful doubtful => $"{Numerals.Kelvin(doubtful.Low.Kelvins, 0)} between cool ends; a long wire would melt",
-        _ => "it melts",
+        WireWarming.Settles settles => WireWords.Settles(Numerals.Kelvin(settles.Low.Kelvins, 0), Numerals.Kelvin(settles.High.Kelvins, 0)),
+        WireWarming.Doubtful doubtful => WireWords.Doubtful(Numerals.Kelvin(doubtful.Low.Kelvins, 0)),
+        _ => WireWords.ItMelts,
     };
 
     private List<string> Cautions() =>
     [
-        .. report.StripAwayFromPad ? (string[])["The insulation comes off in hot solder: strip it on a bead of solder away from the pad."] : [],
+        .. report.StripAwayFromPad ? (string[])[WireWords.StripAway] : [],
         .. WireWords.Cautions,
     ];
 }

@@ -23,6 +23,8 @@ internal static class BudgetWords
 
     internal const string NoSettings = "Say how the next touch shall be made to see what it would cost, like --iron medium --iron-set 350 --seconds 4.";
 
+    internal const string PadNeeded = "settings, --seconds, --board-temp and --now are for one pad: name it with --pad.";
+
     internal const string AtSettings = "settings";
 
     internal const string Costs = "costs";
@@ -46,8 +48,6 @@ internal static class BudgetWords
     internal const string Holds = "the pad holds";
 
     internal const string Intermetallic = "intermetallic (for information)";
-
-    internal const string InterfaceError = "laminate, if the interface was cooler or hotter";
 
     internal const string Incomplete = "incomplete";
 
@@ -100,11 +100,9 @@ internal static class BudgetWords
 
     internal static string Verdict(PullVerdict verdict) => verdict switch
     {
-        PullVerdict.DoNotPull no => Sentence(no.Reason),
-        PullVerdict.LiftWithoutForce lift => Sentence(lift.Reason),
-        PullVerdict.MayLift may => Sentence(may.Reason),
+        PullVerdict.DoNotPull no => Sentence.Of(no.Reason),
+        PullVerdict.LiftWithoutForce lift => Sentence.Of(lift.Reason),
+        PullVerdict.MayLift may => Sentence.Of(may.Reason),
         _ => throw new ArgumentOutOfRangeException(nameof(verdict)),
     };
-
-    private static string Sentence(string clause) => char.ToUpperInvariant(clause[0]) + clause[1..] + ".";
 }

@@ -19,6 +19,8 @@ internal static class CalibrationWords
 
     internal const string ProbeNeedsReading = "--probe needs --after SECONDS and --reading CELSIUS.";
 
+    internal const string ReadingNeedsProbe = "--after and --reading belong to a thermocouple: say with --probe where it was.";
+
     internal const string UsedFrom = "the next plan for this board uses it and says so";
 
     internal const string Aside = "set aside: nothing within the ranges explains it together with the others";

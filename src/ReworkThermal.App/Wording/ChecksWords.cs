@@ -11,6 +11,8 @@ internal static class ChecksWords
 
     internal const string ReadingNeeded = "say what the meter showed with --ohms, or --over-range.";
 
+    internal const string OneReading = "the meter shows one thing: give --ohms or --over-range, not both.";
+
     internal const string NextHeading = "Probe next";
 
     internal const string SuspectsHeading = "Go back to these pins";

@@ -17,9 +17,9 @@ internal static class CleaningWords
     internal static string Uncertainty(string range) =>
         $"Temperatures in °C, ± {range}. Clean means that under 0.1 % of the mass is still liquid at 140 °C on real cooling (judgement).";
 
-    internal static string Verdict(int asked, bool isClean, int? enough, int? best, int? worst) => string.Create(
+    internal static string Verdict(int asked, bool isClean, int? enough, int? best, int? worst, int most) => string.Create(
         CultureInfo.InvariantCulture,
-        $"{asked} {(asked == 1 ? "pass leaves" : "passes leave")} the refitted joint {(isClean ? "clean" : "with too much low-melting residue")}; enough: {Count(enough)} ({Count(best)} when every pass goes well, {Count(worst)} when every pass goes badly).");
+        $"{asked} {(asked == 1 ? "pass leaves" : "passes leave")} the refitted joint {(isClean ? "clean" : "with too much low-melting residue")}; enough: {Count(enough, most)} ({Count(best, most)} when every pass goes well, {Count(worst, most)} when every pass goes badly).");
 
-    private static string Count(int? passes) => passes?.ToString(CultureInfo.InvariantCulture) ?? "more than 12";
+    private static string Count(int? passes, int most) => passes?.ToString(CultureInfo.InvariantCulture) ?? string.Create(CultureInfo.InvariantCulture, $"more than {most}");
 }

@@ -16,7 +16,11 @@ internal static class JobWords
 
     internal const string NotStated = "not stated";
 
-    internal const string BriefHeading = "About the job";
+    internal const string StatusName = "status";
+
+    internal const string LimitName = "limit";
+
+    internal const string Voided = " [voided]";
 
     internal const string HistoryHeading = "Last done";
 
@@ -33,8 +37,6 @@ internal static class JobWords
     internal const string JustOnePad = "name just one pad with --pad.";
 
     internal const string JobsTitle = "Jobs";
-
-    internal const string TouchesTitle = "Touches";
 
     internal const string NoTouches = "No touch is logged.";
 
@@ -69,6 +71,9 @@ internal static class JobWords
 
     internal static string NotRecorded(string reason) => $"not recorded: {VisibleText.Of(reason)}.";
 
+    internal static string PartlyRecorded(int last, string reason) =>
+        string.Create(CultureInfo.InvariantCulture, $"recorded up to entry {last}, the rest was not: {VisibleText.Of(reason)}.");
+
     internal static string Recorded(int number, string phrase) => string.Create(CultureInfo.InvariantCulture, $"Recorded as entry {number}: {phrase}.");
 
     internal static string RecordedMany(int count, int first, int last) => count == 1
@@ -97,13 +102,15 @@ internal static class JobWords
 
     internal static string NothingToRevise => "say what is known better: --label, --board, --joint, --connector, --solder or --lead-free.";
 
-    internal static string PinsFrom(string what) => $"Pins from {what}.";
-
     internal static string OnePinSource => "name either --pinout NAME or --from FILE, to enter pins; or --to FILE, to write them.";
 
     internal static string Written(string path) => $"Written to {path}.";
 
     internal static string PlanNumber(int count) => string.Create(CultureInfo.InvariantCulture, $"--number must lie between 1 and {count}: so many plans hold every limit.");
+
+    internal static string VoidedBecause(string reason) => $"VOIDED: {reason}";
+
+    internal static string Wire(PadId from, PadId to, string wire) => $"{from} to {to}: {wire}";
 
     internal static string Interrupted(int number) => string.Create(CultureInfo.InvariantCulture, $"Touch {number} was started and never ended.");
 

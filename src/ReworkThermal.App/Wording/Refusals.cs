@@ -7,9 +7,15 @@ internal static class Refusals
 {
     internal const string BrokenOff = "broken off before there was an answer; nothing was stored.";
 
+    internal const string NoSuchFile = "there is no such file";
+
+    internal const string IsFolder = "it is a folder, not a file";
+
     internal const string TraceHint = "set REWORK_THERMAL_TRACE=1 to see where, and please report it with the command and its files.";
 
     internal const string RatioOrTarget = "give either --ratio, like 0.3, or --target-flow, like 170.";
+
+    internal const string WhyOrCompare = "give either --why, to explain one plan, or --compare, to set two side by side.";
 
     internal static string UnknownName(string option, string name, IEnumerable<string> known) =>
         $"{option} '{name}' is not known; choose from {string.Join(", ", known.Order(StringComparer.Ordinal))}.";
@@ -32,9 +38,11 @@ internal static class Refusals
 
     internal static string BothOrNone(params string[] options) => $"{string.Join(" and ", options)} belong together; give all of them or none.";
 
-    internal static string Exists(string path) => $"'{path}' exists already and was left as it is; choose another name, or use --force to replace it.";
+    internal static string NoPath(string option, string kind) => $"{option} names no {kind}; got ''.";
 
-    internal static string CannotRead(string path, string why) => $"'{path}' cannot be read: {why}";
+    internal static string NoFolder(string folder) => $"there is no folder '{folder}'";
+
+    internal static string Exists(string path) => $"'{path}' exists already and was left as it is; choose another name, or use --force to replace it.";
 
     internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
 

@@ -32,6 +32,11 @@ internal static class ScreenClockWords
     internal const string Released = "Tool off; into the record.";
     internal const string NoFlowKept = "In the record: it did not flow.";
     internal const string NoPlan = "no plan: no dwell, no stop, no bell";
+    internal const string PurposeName = "for";
+    internal const string AddsName = "adds";
+    internal const string IronName = "iron";
+    internal const string AirName = "air";
+    internal const string BoardName = "board";
     internal const string NotUsed = "not used";
     internal const string Seconds = "s";
     internal const string TraceAcross = "s";

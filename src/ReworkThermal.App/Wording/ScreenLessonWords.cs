@@ -22,5 +22,7 @@ internal static class ScreenLessonWords
 
     internal static string NotLearned(string reason) => $"In the record. Nothing learned: {reason}.";
 
+    internal static string NotTakenBack(string reason) => $"Void, but what it taught stays: {reason}.";
+
     internal static string TakenBack(int touches) => string.Create(CultureInfo.InvariantCulture, $"Void, and forgotten by the next plan; {touches} timed touches are left.");
 }

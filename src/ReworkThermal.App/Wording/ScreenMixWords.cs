@@ -10,7 +10,6 @@ internal static class ScreenMixWords
     internal const string Title = "What is mixed";
     internal const string Keys = "left/right changes   PgUp/PgDn by 5   Enter types   K keep as note";
     internal const string ResultTitle = "The mix";
-    internal const string PassesTitle = "After the passes and the refit";
     internal const string CurveAcross = "°C";
     internal const string CurveUp = "liquid %";
     internal const string FlowMark = "flow 97 %";
@@ -25,8 +24,6 @@ internal static class ScreenMixWords
     internal const string NoResidue = "needs the solder volume";
     internal const string NotedInRecord = "The mix is kept as a note in the record.";
     internal const string NotCertified = "the melting of this mix has no certified value";
-    internal const string RemarksTitle = "Mind";
-
     internal static string Field(MixField field) => field switch
     {
         MixField.Joint => "joint",

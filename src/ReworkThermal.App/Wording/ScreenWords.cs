@@ -24,12 +24,14 @@ internal static class ScreenWords
     internal const string EntryKeysShort = "Enter, Esc";
     internal const string EntryKeysWithOptions = "up/down chooses   Enter keeps   Ctrl+U empties   Esc gives up";
     internal const string GeneralKeys = "1-5 places   ? help   ! cautions   Q leave";
+    internal const string HelpKey = "? help";
     internal const string LeaveQuestion = "Leave the program? Everything is saved.";
     internal const string LeaveQuestionDuringTouch = "A touch is running. It stays open in the record and is offered for completion next time.";
     internal const string LeaveKeys = "Y leaves   any other key stays";
     internal const string AnyKeyBack = "any key: back";
     internal const string TooSmall = "This window is too small: 60 columns by 16 rows at least, 80 by 24 to see everything. Nothing is lost.";
     internal const string ReadingShelf = "reading alloys and profiles ...";
+    internal const string NoShelf = "alloys and profiles could not be read";
     internal const string Budget = "heat budget";
     internal const string BudgetUnknown = "not known";
 

@@ -14,9 +14,13 @@ internal static class TouchWords
 
     internal const string MassNeeded = "say how much alloy was added with --added-mass, or what the mix was with --mix; without either the mix is not known.";
 
+    internal const string AlloyNeeded = "say which alloy the --added-mass is of with --added, like --added Bi58Sn42.";
+
     internal const string CostHeading = "What it cost";
 
     internal static readonly string[] CostColumns = ["pad", ">peak °C", "melted", ">budget before", ">after", ">range after", "band"];
+
+    internal static string Melted(bool melted) => melted ? "yes" : "no";
 
     internal static string BadTime(string text) => $"--at '{VisibleText.Of(text)}' is no time; write it like 2026-03-01T09:30:00Z.";
 

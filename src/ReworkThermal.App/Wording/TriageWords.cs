@@ -7,6 +7,8 @@ internal static class TriageWords
 {
     internal const string JobOrPads = "say which pads are meant: --job JOB for the pins of a job, or --pads NUMBER with --missing and --loose.";
 
+    internal const string DamageOfJob = "--missing and --loose go with --pads: of a job it is known how each pin looks.";
+
     internal const string TooManyDamaged = "--missing and --loose together are more than --pads.";
 
     internal const string BandsHeading = "Pads after the work";

@@ -55,17 +55,15 @@ internal static class VerificationWords
     };
 
     internal static string AreaTitle(VerificationArea area, int shown, int all) => shown < all
-        ? string.Create(CultureInfo.InvariantCulture, $"{Capital(AreaOf(area))}: the worst {shown} of {all}")
-        : string.Create(CultureInfo.InvariantCulture, $"{Capital(AreaOf(area))}: all {all}, the worst first");
+        ? string.Create(CultureInfo.InvariantCulture, $"{Sentence.Capital(AreaOf(area))}: the worst {shown} of {all}")
+        : string.Create(CultureInfo.InvariantCulture, $"{Sentence.Capital(AreaOf(area))}: all {all}, the worst first");
 
     internal static string Total(int met, int binding, int informative) => string.Create(
         CultureInfo.InvariantCulture,
         $"{met} of {binding} published figures are met; {informative} more are shown for information with --all.");
 
     internal static string Where(string subject, string remark, string mark, string source) =>
-        remark.Length > 0 ? $"{subject}. {Sentence(remark)} {Capital(mark)}: {source}" : $"{subject}. {Capital(mark)}: {source}";
+        remark.Length > 0 ? $"{subject}. {Stopped(remark)} {Sentence.Capital(mark)}: {source}" : $"{subject}. {Sentence.Capital(mark)}: {source}";
 
-    private static string Sentence(string text) => text.EndsWith('.') ? text : text + ".";
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+    private static string Stopped(string text) => text.EndsWith('.') ? text : text + ".";
 }

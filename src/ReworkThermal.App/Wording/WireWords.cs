@@ -26,6 +26,34 @@ internal static class WireWords
         "Fusing currents are bounds, no ratings; no published limit for the number or the length of jumper wires was found.",
     ];
 
+    internal const string Resistance = "resistance at 20 °C";
+
+    internal const string VoltageDrop = "voltage drop, warm";
+
+    internal const string Heat = "heat";
+
+    internal const string Rise = "temperature rise";
+
+    internal const string PreeceFusing = "melts at (Preece, steady)";
+
+    internal const string OnderdonkFusing = "melts in 1 s at (Onderdonk)";
+
+    internal const string Inductance = "inductance";
+
+    internal const string LegsDiffer = "lengths differ by";
+
+    internal const string Skew = "skew";
+
+    internal const string BitTime = "bit time";
+
+    internal const string SkewShare = "skew as a share of it";
+
+    internal const string PairImpedance = "impedance of the two wires";
+
+    internal const string ItMelts = "it melts";
+
+    internal const string StripAway = "The insulation comes off in hot solder: strip it on a bead of solder away from the pad.";
+
     internal const string PairCaution = "A wire pair does not keep the impedance of the tracks: try and test it at full speed before it is handed over.";
 
     internal const string NoSetting = "No iron at hand makes the solder on this pad flow within the limits: it flows too late, or the pad gets too hot.";
@@ -35,6 +63,14 @@ internal static class WireWords
     internal static readonly string[] PlanColumns = ["tools", ">flows", ">hold", ">pad °C", ">laminate", ">used after", "band"];
 
     internal static readonly string[] ListColumns = ["from", "to", "wire", ">touches logged", "note"];
+
+    internal static string Fusing(string amperes) => $"{amperes} A: a bound, no rating";
+
+    internal static string OfSupply(string share) => $", {share} of the supply";
+
+    internal static string Settles(string low, string high) => $"{low} between cool ends to {high} far from them";
+
+    internal static string Doubtful(string low) => $"{low} between cool ends; a long wire would melt";
 
     internal static string TooClose(string diameter) => $"--spacing must be above the diameter of the conductor, {diameter} mm.";
 

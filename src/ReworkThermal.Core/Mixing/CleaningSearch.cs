@@ -38,6 +38,17 @@ public sealed class CleaningSearch(PhaseEngine engine)
             FirstClean(question, question.Removal.Efficiency.Low));
     }
 
+    /// <summary>The final joint after a number of passes, with the central removal share.</summary>
+    /// <param name="question">The question.</param>
+    /// <param name="passes">Passes, one or more.</param>
+    /// <returns>The joint; null when its melting or freezing could not be computed.</returns>
+    public FinalJoint? After(CleaningQuestion question, int passes)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        ArgumentOutOfRangeException.ThrowIfLessThan(passes, 1);
+        return After(question, passes, question.Removal.Efficiency.Central, out _);
+    }
+
     /// <summary>The final joint after the fewest passes that make it clean, with the central removal share.</summary>
     /// <param name="question">The question.</param>
     /// <param name="guess">Number of passes to try first; a good guess saves work and does not change the answer.</param>

@@ -44,7 +44,9 @@ internal sealed class FieldReader
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            string rule = System.IO.File.Exists(path) ? "cannot be read: " + problem.Message : "there is no such file";
+            string rule = System.IO.File.Exists(path) ? "cannot be read: " + problem.Message
+                : Directory.Exists(path) ? "it is a folder, not a file"
+                : "there is no such file";
             throw new DataFileException([new DataFileProblem(shownAs ?? path, 0, string.Empty, rule)]);
         }
 

@@ -1,11 +1,10 @@
 using System.Text.Json;
-using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Tests.Behaviour;
 
 public sealed class CalibrateCommandTests
 {
-    private static string Demo => Path.Combine(DataRoot.BesideProgram.Profiles, "requests", "pump-controller-jack.toml");
+    private static string Demo => Bench.DemoRequest;
 
     [Fact]
     public void A_touch_is_added_shown_used_by_the_plan_and_forgotten()
@@ -36,9 +35,7 @@ public sealed class CalibrateCommandTests
     public void What_cannot_be_meant_is_refused(string because, params string[] options)
     {
         using TemporaryFolder folder = new();
-        BenchResult result = Bench.Run(["calibrate", "add", Demo, .. options, "--calibrations", folder.Path]);
-        Assert.Equal(2, result.Code);
-        Assert.Contains(because, result.Error, StringComparison.Ordinal);
+        Bench.Run(["calibrate", "add", Demo, .. options, "--calibrations", folder.Path]).MustBeRefused(2, because);
     }
 
     private static BenchResult Run(params string[] words) => Bench.Run(["calibrate", .. words, "--json"]);

@@ -51,9 +51,6 @@ public sealed class CleanCommandTests
     [InlineData("--solder", "Sn91Zn9")]
     public void What_cannot_be_is_a_usage_mistake(params string[] words)
     {
-        BenchResult result = Bench.Run([.. _question, .. words]);
-        Assert.Equal(2, result.Code);
-        Assert.Empty(result.Out);
-        Assert.Contains(words[1], result.Error, StringComparison.Ordinal);
+        Bench.Run([.. _question, .. words]).MustBeRefused(2, words[1]);
     }
 }

@@ -27,7 +27,7 @@ public sealed class DataCheckTests
     [Fact]
     public void An_unlisted_source_is_a_failed_check()
     {
-        using TemporaryFolder folder = CopyOfData();
+        using TemporaryFolder folder = TemporaryFolder.WithData();
         folder.Write("alloys/stray/note.toml", "[figure]\nsource = \"Nobody0000\"\n");
         BenchResult result = Bench.Run(new DataRoot(folder.Path), "data", "check");
         Assert.Equal(1, result.Code);
@@ -38,7 +38,7 @@ public sealed class DataCheckTests
     [Fact]
     public void Malformed_TOML_is_bad_data_with_its_line()
     {
-        using TemporaryFolder folder = CopyOfData();
+        using TemporaryFolder folder = TemporaryFolder.WithData();
         folder.Write("alloys/solders/bad.toml", "name = \"bad\"\ncomposition = \"Sn100\nfamily = 3\n");
         BenchResult result = Bench.Run(new DataRoot(folder.Path), "data", "check");
         Assert.Equal(3, result.Code);
@@ -51,19 +51,5 @@ public sealed class DataCheckTests
     {
         using TemporaryFolder folder = new();
         Assert.Equal(3, Bench.Run(new DataRoot(folder.Path), "data", "check").Code);
-    }
-
-    private static TemporaryFolder CopyOfData()
-    {
-        TemporaryFolder copy = new();
-        foreach (string source in new[] { DataRoot.BesideProgram.Alloys, DataRoot.BesideProgram.Profiles })
-        {
-            foreach (string file in Directory.EnumerateFiles(source, "*", SearchOption.AllDirectories))
-            {
-                copy.Write(Path.GetRelativePath(DataRoot.BesideProgram.Folder, file), File.ReadAllText(file));
-            }
-        }
-
-        return copy;
     }
 }

@@ -76,10 +76,7 @@ public sealed class DiluteCommandTests
     [InlineData("--joint", "--ratio", "0.3")]
     public void A_wish_that_cannot_be_met_is_refused_with_the_reason(string because, params string[] words)
     {
-        BenchResult result = Bench.Run(["dilute", .. words]);
-        Assert.Equal(2, result.Code);
-        Assert.Empty(result.Out);
-        Assert.Contains(because, result.Error, StringComparison.Ordinal);
+        Bench.Run(["dilute", .. words]).MustBeRefused(2, because);
     }
 
     [Fact]

@@ -37,20 +37,13 @@ public sealed class HeatCommandTests
     [InlineData("span = \"8 s\"", "span = \"8 s", "not valid TOML", "line")]
     public void A_case_that_cannot_be_used_is_refused_with_file_line_and_field(string was, string becomes, string because, string field)
     {
-        BenchResult result = Run(JointCase.Replace(was, becomes, StringComparison.Ordinal));
-        Assert.Equal(3, result.Code);
-        Assert.Empty(result.Out);
-        Assert.Contains("case.toml, line ", result.Error, StringComparison.Ordinal);
-        Assert.Contains(field, result.Error, StringComparison.Ordinal);
-        Assert.Contains(because, result.Error, StringComparison.Ordinal);
+        Run(JointCase.Replace(was, becomes, StringComparison.Ordinal)).MustBeRefused(3, "case.toml, line ", field, because);
     }
 
     [Fact]
     public void An_iron_behind_a_surface_pad_is_refused()
     {
-        BenchResult result = Run(JointCase.Replace("jack-anchor-six-layer", "terminal-pad-six-layer", StringComparison.Ordinal));
-        Assert.Equal(3, result.Code);
-        Assert.Contains("touch[1].side: puts an iron on the bottom", result.Error, StringComparison.Ordinal);
+        Run(JointCase.Replace("jack-anchor-six-layer", "terminal-pad-six-layer", StringComparison.Ordinal)).MustBeRefused(3, "touch[1].side: puts an iron on the bottom");
     }
 
     [Fact]
@@ -70,25 +63,19 @@ public sealed class HeatCommandTests
     [InlineData("condition = \"convection\"", "condition = \"wishing\"", "must be one of")]
     public void A_posed_problem_that_cannot_be_is_refused(string was, string becomes, string because)
     {
-        BenchResult result = Run(SlabCase.Replace(was, becomes, StringComparison.Ordinal));
-        Assert.Equal(3, result.Code);
-        Assert.Contains(because, result.Error, StringComparison.Ordinal);
+        Run(SlabCase.Replace(was, becomes, StringComparison.Ordinal)).MustBeRefused(3, "case.toml", because);
     }
 
     [Fact]
     public void Blocks_that_do_not_fill_the_body_are_refused()
     {
-        BenchResult result = Run(SlabCase.Replace("top = \"2 mm\"", "top = \"1 mm\"", StringComparison.Ordinal));
-        Assert.Equal(3, result.Code);
-        Assert.Contains("case.toml", result.Error, StringComparison.Ordinal);
+        Run(SlabCase.Replace("top = \"2 mm\"", "top = \"1 mm\"", StringComparison.Ordinal)).MustBeRefused(3, "case.toml");
     }
 
     [Fact]
     public void A_missing_file_is_bad_data()
     {
-        BenchResult result = Bench.Run("heat", "no-such-case.toml");
-        Assert.Equal(3, result.Code);
-        Assert.Contains("no-such-case.toml: there is no such file", result.Error, StringComparison.Ordinal);
+        Bench.Run("heat", "no-such-case.toml").MustBeRefused(3, "no-such-case.toml: there is no such file");
     }
 
     [Fact]

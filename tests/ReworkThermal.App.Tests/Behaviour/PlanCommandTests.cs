@@ -1,11 +1,10 @@
 using System.Text.Json;
-using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Tests.Behaviour;
 
 public sealed class PlanCommandTests
 {
-    private static string Demo => File.ReadAllText(Path.Combine(DataRoot.BesideProgram.Profiles, "requests", "pump-controller-jack.toml"));
+    private static string Demo => File.ReadAllText(Bench.DemoRequest);
 
     [Fact]
     public void The_demo_request_gets_plans_that_differ_and_hold_every_promised_field()
@@ -48,20 +47,13 @@ public sealed class PlanCommandTests
     [InlineData("side = \"bottom\"", "side = \"bottom", "not valid TOML", "line 6")]
     public void A_request_that_cannot_be_used_is_refused_with_file_line_and_field(string was, string becomes, string because, string field)
     {
-        BenchResult result = Run(Demo.Replace(was, becomes, StringComparison.Ordinal));
-        Assert.Equal(3, result.Code);
-        Assert.Empty(result.Out);
-        Assert.Contains("request.toml, line ", result.Error, StringComparison.Ordinal);
-        Assert.Contains(field, result.Error, StringComparison.Ordinal);
-        Assert.Contains(because, result.Error, StringComparison.Ordinal);
+        Run(Demo.Replace(was, becomes, StringComparison.Ordinal)).MustBeRefused(3, "request.toml, line ", field, because);
     }
 
     [Fact]
     public void A_missing_request_is_bad_data()
     {
-        BenchResult result = Bench.Run("plan", "no-such-request.toml");
-        Assert.Equal(3, result.Code);
-        Assert.Contains("no-such-request.toml: there is no such file", result.Error, StringComparison.Ordinal);
+        Bench.Run("plan", "no-such-request.toml").MustBeRefused(3, "no-such-request.toml: there is no such file");
     }
 
     private static string Alloy(JsonElement plan) => plan.GetProperty("alloy").ToString();

@@ -1,12 +1,11 @@
 using System.Text.Json;
-using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Tests.Behaviour;
 
 /// <summary>Plans and triage for the pads of a job in a real store.</summary>
 public sealed class PlanOfJobTests
 {
-    private static string Demo => Path.Combine(DataRoot.BesideProgram.Profiles, "requests", "pump-controller-jack.toml");
+    private static string Demo => Bench.DemoRequest;
 
     [Fact]
     public void A_plan_for_a_pad_starts_from_what_the_pad_has_had()

@@ -1,12 +1,11 @@
 using System.Text.Json;
-using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Tests.Behaviour;
 
 /// <summary>Questions about an answer: why, compare, triage.</summary>
 public sealed class PlanQuestionsTests
 {
-    private static string Demo => Path.Combine(DataRoot.BesideProgram.Profiles, "requests", "pump-controller-jack.toml");
+    private static string Demo => Bench.DemoRequest;
 
     [Fact]
     public void Why_lists_figures_with_what_they_rest_on()

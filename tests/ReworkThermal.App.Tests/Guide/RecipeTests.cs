@@ -9,12 +9,7 @@ public sealed partial class RecipeTests
     [Fact]
     public void Every_step_of_the_guide_leaves_data_in_order_that_can_be_used()
     {
-        using TemporaryFolder copy = new();
-        foreach ((string name, string path) in DataRoot.BesideProgram.AllFiles("alloys").Concat(DataRoot.BesideProgram.AllFiles("profiles")))
-        {
-            copy.Write(name, File.ReadAllText(path));
-        }
-
+        using TemporaryFolder copy = TemporaryFolder.WithData();
         MatchCollection steps = Step().Matches(File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "DEVELOPERS.md")).ReplaceLineEndings("\n"));
         foreach (Match step in steps)
         {

@@ -136,9 +136,7 @@ public sealed class ClockTests
         // No figure is checked here but the order of things: the pad warms above the board's start, cools after the release, and the
         // stored series spans the touch.
         using ScreenHarness screen = new(real: true);
-        screen.Keys(Key.N).Fill("Demo").Until("Cautions").Keys(Key.Enter).Settle();
-        screen.Keys(Key.CursorDown, Key.Enter).Fill("six-layer-controller").Keys(Key.CursorDown, Key.Enter).Fill("jack-anchor-six-layer");
-        screen.Keys(Key.A).Fill("1").Keys(Key.H.WithShift).Settle();
+        screen.WithRealJob("1").Keys(Key.H.WithShift).Settle();
         screen.Keys(Key.D4, Key.I).Fill("350 heavy").Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
         screen.Wait(2).Until(() => screen.State.Clock.Readings is [.., { Seconds: > 1.5, BudgetNow: > 0 }]);
         BenchReading hot = screen.State.Clock.Readings[^1];
@@ -214,7 +212,7 @@ public sealed class ClockTests
     }
 
     [Theory]
-    [InlineData("9999", "outside what is possible: 100 to 550 °C")]
+    [InlineData("9999", "outside what is possible: 100 to 500 °C")]
     [InlineData("hot", "is no number")]
     [InlineData("350 huge", "'huge' is not known; there are: fine, heavy")]
     public void A_wrong_setting_is_refused_beside_the_field(string text, string complaint)

@@ -41,6 +41,16 @@ public sealed class PictureTests
         Assert.Equal(3, sheet.Put(sheet.All, 0, 0, "abc漢"));
     }
 
+    [Theory]
+    [InlineData("short", "short")]
+    [InlineData("a label that is longer", "a label...")]
+    [InlineData("漢字漢字漢字漢字", "漢字漢字...")]
+    public void A_text_that_does_not_fit_ends_in_dots_within_its_room(string text, string cut)
+    {
+        Assert.Equal(cut, Sheet.Cut(text, 11));
+        Assert.True(CellWidth.Of(cut) <= 11);
+    }
+
     [Fact]
     public void Only_what_differs_is_found()
     {

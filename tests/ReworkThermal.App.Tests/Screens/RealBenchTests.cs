@@ -101,12 +101,7 @@ public sealed class RealBenchTests
         Assert.False(File.Exists(Path.Combine(screen.Folder.Path, "calibrations", "six-layer-controller.toml")));
     }
 
-    private static void Demo(ScreenHarness screen)
-    {
-        screen.Keys(Key.N).Fill("Demo").Until("Cautions").Keys(Key.Enter).Settle();
-        screen.Keys(Key.CursorDown, Key.Enter).Fill("six-layer-controller").Keys(Key.CursorDown, Key.Enter).Fill("jack-anchor-six-layer");
-        screen.Keys(Key.A).Fill("1 2").Keys(Key.D4, Key.I).Fill("350 heavy");
-    }
+    private static void Demo(ScreenHarness screen) => screen.WithRealJob("1 2").Keys(Key.D4, Key.I).Fill("350 heavy");
 
     private static void Touch(ScreenHarness screen, double seconds)
     {

@@ -144,13 +144,16 @@ internal sealed class ScreenHarness : IDisposable
         return Pump();
     }
 
-    /// <summary>A job with cautions put away, board and joint known, two checked pins and one pad.</summary>
-    internal ScreenHarness WithJob()
+    /// <summary>A job with cautions put away, board and joint known, and pins: unless others are named two checked ones and one pad.</summary>
+    internal ScreenHarness WithJob(string board = "six-layer", string joint = "anchor", string pins = "1=VBUS 2=GND 3")
     {
         Keys(Key.N).Fill("Pump controller").Until("Cautions").Keys(Key.Enter).Settle();
-        Keys(Key.CursorDown, Key.Enter).Fill("six-layer").Keys(Key.CursorDown, Key.Enter).Fill("anchor");
-        return Keys(Key.A).Fill("1=VBUS 2=GND 3").Until("VBUS");
+        Keys(Key.CursorDown, Key.Enter).Fill(board).Keys(Key.CursorDown, Key.Enter).Fill(joint);
+        return Keys(Key.A).Fill(pins);
     }
+
+    /// <summary>The same with profiles that came with the program, for the real engines.</summary>
+    internal ScreenHarness WithRealJob(string pins) => WithJob("six-layer-controller", "jack-anchor-six-layer", pins);
 
     public void Dispose()
     {

@@ -111,10 +111,10 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
     {
         Hold("lessons", cancellation);
         Lessons.Enqueue((measurement, lesson));
-        return lesson.WhyNot is { } reason ? new LessonAnswer.NotLearned(reason) : new LessonAnswer.Learned("six-layer", Lessons.Count);
+        return lesson.WhyNot is { } reason ? new LessonAnswer.NotLearned(reason) : new LessonAnswer.Learned(Lessons.Count);
     }
 
-    public LessonAnswer? Forget(JobState job, int number, PlanForm bench, CancellationToken cancellation) => new LessonAnswer.TakenBack("six-layer", 0);
+    public LessonAnswer? Forget(JobState job, int number, PlanForm bench, CancellationToken cancellation) => new LessonAnswer.TakenBack(0);
 
     public RecordAnswer Write(JobState job, bool replace)
     {

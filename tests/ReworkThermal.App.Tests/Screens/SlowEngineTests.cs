@@ -54,6 +54,21 @@ public sealed class SlowEngineTests
     }
 
     [Fact]
+    public void A_touch_that_is_over_before_the_store_has_kept_its_start_leaves_nothing_open()
+    {
+        using GatedStore store = new();
+        using ScreenHarness screen = new(store: store);
+        screen.WithJob().Keys(Key.D4, Key.I).Fill("350 heavy");
+        store.Gate.Reset();
+        screen.Keys(Key.Space).Until(() => screen.State.Clock.Forecast is not null).Wait(2).Keys(Key.Space);
+        screen.Until(() => screen.State.Clock.Stage is TouchStage.Released { Handed: not null });
+        store.Gate.Set();
+        screen.Settle().Until("Did it flow?");
+        Assert.Empty(screen.Stored.OpenTouches);
+        Assert.Equal(2, screen.Stored.Exposures.Single().What.Dwell.Seconds, 6);
+    }
+
+    [Fact]
     public void No_engine_runs_on_the_thread_of_the_screens()
     {
         using ScreenHarness screen = new();

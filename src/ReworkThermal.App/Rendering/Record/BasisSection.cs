@@ -13,10 +13,10 @@ internal static class BasisSection
         new RecordBlock.Items(
         [
             .. record.Notes,
-            .. record.Pads.SelectMany(p => p.Budget.Assumptions).Select(Sentence).Where(IsGeneral).Distinct(),
+            .. record.Pads.SelectMany(p => p.Budget.Assumptions).Select(Sentence.Of).Where(IsGeneral).Distinct(),
             .. record.Final?.Curve.Notes ?? [],
             record.Job.Measurements.Count > 0 ? RecordWords.Measured(record.Job.Measurements.Count) : RecordWords.NothingMeasured,
-            .. record.Job.Measurements.Select(m => Sentence(EventWords.Of(new JobEvent.MeasurementTaken(m.What)))),
+            .. record.Job.Measurements.Select(m => Sentence.Of(EventWords.Of(new JobEvent.MeasurementTaken(m.What)))),
             RecordWords.Program(record.ProgramVersion, record.DataFingerprint),
         ]),
         .. record.Sources.Count > 0 ? (RecordBlock[])[new RecordBlock.SmallPrint(RecordWords.Sources(record.Sources))] : [],
@@ -24,6 +24,4 @@ internal static class BasisSection
 
     // What differs from pad to pad stands in the budget of the pad, not in the record.
     private static bool IsGeneral(string sentence) => !sentence.Contains("instead of", StringComparison.Ordinal);
-
-    private static string Sentence(string clause) => char.ToUpperInvariant(clause[0]) + clause[1..] + (clause.EndsWith('.') ? string.Empty : ".");
 }

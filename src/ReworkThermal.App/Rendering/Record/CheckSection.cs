@@ -1,6 +1,4 @@
-using System.Globalization;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
 using ReworkThermal.Core.Reports;
 using CheckLine = ReworkThermal.Core.Jobs.Checking.CheckLine;
@@ -28,15 +26,7 @@ internal static class CheckSection
         List<(int Number, CheckLine Line)> open = [.. checks.Lines.Select((l, i) => (i + 1, l)).Where(l => l.l.Standing != CheckStanding.Passed)];
         if (open.Count > 0)
         {
-            blocks.Add(new RecordBlock.Grid(ChecksWords.Columns, [.. open.Select(o => (IReadOnlyList<string>)
-            [
-                o.Number.ToString(CultureInfo.InvariantCulture),
-                EventWords.Of(o.Line.Check),
-                EventWords.Of(o.Line.Expected),
-                ChecksWords.Standing(o.Line.Standing),
-                EventWords.Reading(o.Line.Last?.What.Reading).Trim(' ', '(', ')'),
-                VisibleText.Of(o.Line.Last?.What.Note ?? string.Empty),
-            ])]));
+            blocks.Add(new RecordBlock.Grid(ChecksWords.Columns, [.. open.Select(o => ChecksView.Row(o.Number, o.Line))]));
         }
 
         if (checks.Passed > 0)

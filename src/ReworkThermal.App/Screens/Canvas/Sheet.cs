@@ -62,17 +62,23 @@ internal sealed class Sheet(int width, int height, bool plain)
     }
 
     /// <summary>Writes text; where it does not fit it ends in dots, so that nobody takes it for the whole.</summary>
-    internal void PutCut(Area area, int column, int row, string text, Ink ink = Ink.Plain)
+    internal void PutCut(Area area, int column, int row, string text, Ink ink = Ink.Plain) =>
+        Put(area, column, row, Cut(text, area.Width - column), ink);
+
+    /// <summary>A text that fits: where it is longer it ends in dots, so that nobody takes it for the whole.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="room">Places it may take.</param>
+    /// <returns>The text in one line, or its beginning.</returns>
+    internal static string Cut(string text, int room)
     {
-        int room = Math.Max(0, area.Width - column);
         string line = SafeText.OneLine(text);
-        if (CellWidth.Of(line) > room)
+        if (CellWidth.Of(line) <= room)
         {
-            int used = 0;
-            line = string.Concat(line.EnumerateRunes().TakeWhile(r => (used += CellWidth.Of(r)) <= room - Dots.Length).Select(r => r.ToString())).TrimEnd() + Dots;
+            return line;
         }
 
-        Put(area, column, row, line, ink);
+        int used = 0;
+        return string.Concat(line.EnumerateRunes().TakeWhile(r => (used += CellWidth.Of(r)) <= room - Dots.Length).Select(r => r.ToString())).TrimEnd() + Dots;
     }
 
     /// <summary>Writes text that ends before a column.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
@@ -20,9 +19,10 @@ internal sealed class JointPoser(JobWorkshop workshop)
     /// <summary>Poses a touch.</summary>
     internal JointSetup Pose(TouchSetup setup)
     {
-        if (workshop.SiteOf(setup.Job.Brief) is not JobSite.Known known)
+        JobSite site = workshop.SiteOf(setup.Job.Brief);
+        if (site is not JobSite.Known known)
         {
-            return new JointSetup.Missing(setup.Job.Brief.Joint is null ? ScreenBudgetWords.NoJoint : ((JobSite.Unknown)workshop.SiteOf(setup.Job.Brief)).Reason);
+            return new JointSetup.Missing(setup.Job.Brief.Joint is null ? ScreenBudgetWords.NoJoint : ((JobSite.Unknown)site).Reason);
         }
 
         if (!setup.Job.Pads.ContainsKey(setup.Start.Pads[0]))
@@ -30,7 +30,7 @@ internal sealed class JointPoser(JobWorkshop workshop)
             return new JointSetup.Missing(ScreenClockWords.NoPad);
         }
 
-        Surroundings room = RoomOf.The(workshop.Workshop, setup.Bench);
+        Surroundings room = FormReading.Room(workshop.Workshop, setup.Bench);
         if (Tip(setup, out TipSource? tip) is { } noTip)
         {
             return new JointSetup.Missing(noTip);
@@ -61,7 +61,7 @@ internal sealed class JointPoser(JobWorkshop workshop)
             return ScreenBudgetWords.UnknownIron(iron.Profile);
         }
 
-        TipContact contact = workshop.Workshop.Profiles.Contacts[Enum.Parse<ContactState>(setup.Bench[PlanField.Contact], ignoreCase: true)];
+        TipContact contact = FormReading.Contact(workshop.Workshop, setup.Bench);
         SettingOutcome<TipSource> outcome = new IronSetting(profile, iron.Set, contact).ToSource();
         tip = (outcome as SettingOutcome<TipSource>.Ready)?.Source;
         return (outcome as SettingOutcome<TipSource>.Refused)?.Reason;
@@ -82,7 +82,7 @@ internal sealed class JointPoser(JobWorkshop workshop)
             return ScreenBudgetWords.UnknownNozzle(air.Profile);
         }
 
-        Length distance = Length.FromMillimeters(double.Parse(setup.Bench[PlanField.AirMillimetres], CultureInfo.InvariantCulture));
+        Length distance = Length.FromMillimeters(FormReading.Number(setup.Bench, PlanField.AirMillimetres));
         SettingOutcome<JetSource> outcome = new AirSetting(nozzle, air.Set, air.Flow, distance, room.Room).ToSource();
         jet = (outcome as SettingOutcome<JetSource>.Ready)?.Source;
         return (outcome as SettingOutcome<JetSource>.Refused)?.Reason;
@@ -115,7 +115,7 @@ internal sealed class JointPoser(JobWorkshop workshop)
                 },
                 tip,
                 jet,
-                setup.Bench[PlanField.Side] == "top" ? BoardSide.Top : BoardSide.Bottom,
+                FormReading.Side(setup.Bench),
                 pad);
     }
 

@@ -8,12 +8,16 @@ internal abstract record LessonAnswer
     }
 
     /// <summary>The model of board rests on so many touches now.</summary>
-    internal sealed record Learned(string Board, int Touches) : LessonAnswer;
+    internal sealed record Learned(int Touches) : LessonAnswer;
 
     /// <summary>It was kept, and nothing was learned.</summary>
     /// <param name="Reason">One clause.</param>
     internal sealed record NotLearned(string Reason) : LessonAnswer;
 
+    /// <summary>A touch does not count any more, but what it taught stays.</summary>
+    /// <param name="Reason">Why, one clause.</param>
+    internal sealed record NotTakenBack(string Reason) : LessonAnswer;
+
     /// <summary>A touch that does not count any more was taken back; so many are left.</summary>
-    internal sealed record TakenBack(string Board, int Touches) : LessonAnswer;
+    internal sealed record TakenBack(int Touches) : LessonAnswer;
 }

@@ -18,6 +18,7 @@ namespace ReworkThermal.App.Screens.Desks;
 internal sealed class LessonDesk(JobWorkshop workshop, CalibrationFolder calibrations) : ILessonDesk
 {
     private readonly PlanRequests _requests = new(workshop);
+    private readonly BoardLearning _learning = new(calibrations, workshop.Workshop, workshop.Melting.Engine);
 
     public LessonAnswer Learn(JobState job, int number, TimedMeasurement measurement, Lesson lesson, CancellationToken cancellation)
     {
@@ -46,12 +47,21 @@ internal sealed class LessonDesk(JobWorkshop workshop, CalibrationFolder calibra
 
     public LessonAnswer? Forget(JobState job, int number, PlanForm bench, CancellationToken cancellation)
     {
-        if (Request(job, bench, pad: null) is not { } request || calibrations.Find(request.BoardName) is not { } record)
+        try
         {
-            return null;
+            return Request(job, bench, pad: null) is { } request && calibrations.Find(request.BoardName) is { } record
+                ? Without(record, Origin(job, number), request, cancellation)
+                : null;
         }
+        catch (DataFileException broken)
+        {
+            return new LessonAnswer.NotTakenBack(broken.Problems[0].ToString());
+        }
+    }
 
-        List<ObservedTouch> left = [.. record.Touches.Where(t => t.Origin != Origin(job, number))];
+    private LessonAnswer.TakenBack? Without(BoardRecord record, string origin, PlanRequest request, CancellationToken cancellation)
+    {
+        List<ObservedTouch> left = [.. record.Touches.Where(t => t.Origin != origin)];
         if (left.Count == record.Touches.Count)
         {
             return null;
@@ -66,17 +76,16 @@ internal sealed class LessonDesk(JobWorkshop workshop, CalibrationFolder calibra
             _ = Refitted(request, left, cancellation);
         }
 
-        return new LessonAnswer.TakenBack(request.BoardName, left.Count);
+        return new LessonAnswer.TakenBack(left.Count);
     }
 
     private static string Origin(JobState job, int number) => string.Create(CultureInfo.InvariantCulture, $"job {job.Id}, entry {number}");
 
     private LessonAnswer Refitted(PlanRequest request, IReadOnlyList<ObservedTouch> touches, CancellationToken cancellation)
     {
-        (FitOutcome outcome, BenchCalibration? learned) = new CalibrationDesk(workshop.Workshop, workshop.Melting.Engine).Fit(request, touches, cancellation);
-        calibrations.Keep(new BoardRecord(request.BoardName, touches, learned));
+        (FitOutcome outcome, BenchCalibration? learned) = _learning.Keep(request, touches, cancellation);
         return learned is not null
-            ? new LessonAnswer.Learned(request.BoardName, learned.Observations)
+            ? new LessonAnswer.Learned(learned.Observations)
             : new LessonAnswer.NotLearned(outcome is FitOutcome.NotFitted none ? none.Reason : ScreenLessonWords.NoFit);
     }
 
@@ -105,7 +114,7 @@ internal sealed class LessonDesk(JobWorkshop workshop, CalibrationFolder calibra
         ToolSetting.Preheater? heater = measurement.Tools.OfType<ToolSetting.Preheater>().FirstOrDefault();
         return new ObservedTouch
         {
-            Number = before.Select(t => t.Number).DefaultIfEmpty(0).Max() + 1,
+            Number = BoardLearning.NextNumber(before),
             Joint = request.JointName,
             Side = request.Side,
             Ambient = request.Bench.Room.Room,

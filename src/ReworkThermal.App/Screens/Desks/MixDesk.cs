@@ -18,6 +18,8 @@ internal sealed class MixDesk(Workshop workshop, PhaseEngine engine) : IMixDesk
     // Only the proportions count where a joint gives no volume.
     private static readonly Mass _anyAmount = Mass.FromMilligrams(100);
 
+    private readonly CleaningSearch _cleaning = new(engine);
+
     public MixAnswer Reckon(MixQuestion question, CancellationToken cancellation)
     {
         List<string> remarks = [];
@@ -88,7 +90,7 @@ internal sealed class MixDesk(Workshop workshop, PhaseEngine engine) : IMixDesk
 
         // Later passes flush with the refit alloy.
         CleaningQuestion cleaning = new(joint, dilution, refill, refill, removal, question.Passes);
-        if (After(cleaning, question.Passes) is not { } final)
+        if (_cleaning.After(cleaning, question.Passes) is not { } final)
         {
             return null;
         }
@@ -97,7 +99,7 @@ internal sealed class MixDesk(Workshop workshop, PhaseEngine engine) : IMixDesk
         for (int passes = 1; passes <= MixQuestion.MostPasses && needed is null; passes++)
         {
             cancellation.ThrowIfCancellationRequested();
-            needed = After(cleaning, passes) is { IsClean: true } ? passes : null;
+            needed = _cleaning.After(cleaning, passes) is { IsClean: true } ? passes : null;
         }
 
         return new ResidueFigures(
@@ -107,15 +109,5 @@ internal sealed class MixDesk(Workshop workshop, PhaseEngine engine) : IMixDesk
             final.Freezing.LiquidMassFractionAt(Temperature.FromDegreesCelsius(100)),
             final.Freezing.LiquidMassFractionAt(CleaningQuestion.LowMelting),
             needed);
-    }
-
-    private FinalJoint? After(CleaningQuestion question, int passes)
-    {
-        Ratio removed = question.Removal.Efficiency.Central;
-        SolderCharge residue = Cleaning.ResiduesAfter(question.Joint, Cleaning.DiluteThenFlush(question.Joint, question.Dilution, question.Flush, passes, removed))[^1];
-        SolderCharge final = Cleaning.Refilled(residue, question.Refill, question.Joint.Amount);
-        return engine.MeltingOf(final.Fractions) is MeltingOutcome.Found melting && engine.SolidifyWithoutDiffusion(final.Fractions) is ScheilOutcome.Found freezing
-            ? new FinalJoint(passes, removed, residue, final, melting.Behaviour, freezing.Path)
-            : null;
     }
 }

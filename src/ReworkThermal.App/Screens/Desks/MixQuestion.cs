@@ -1,3 +1,5 @@
+using ReworkThermal.App.Commands;
+
 namespace ReworkThermal.App.Screens.Desks;
 
 /// <summary>What is asked about a mix; names as the data folders know them.</summary>
@@ -20,11 +22,11 @@ internal sealed record MixQuestion(
     string Refill)
 {
     /// <summary>Largest share that can be asked for [%].</summary>
-    internal const double MostSharePercent = 90;
+    internal const double MostSharePercent = AskLimits.MostShare * 100;
 
     /// <summary>Most passes that can be asked for.</summary>
-    internal const int MostPasses = 12;
+    internal const int MostPasses = AskLimits.MostPasses;
 
     /// <summary>Where a session begins: nothing chosen from the data folders yet.</summary>
-    internal static readonly MixQuestion Usual = new(string.Empty, string.Empty, "Sn96.5Ag3Cu0.5", "Bi58Sn42", 35, string.Empty, 3, "Sn96.5Ag3Cu0.5");
+    internal static readonly MixQuestion Usual = new(string.Empty, string.Empty, UsualBench.Solder, "Bi58Sn42", 35, string.Empty, 3, UsualBench.Solder);
 }

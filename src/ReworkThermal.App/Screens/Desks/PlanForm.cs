@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Wording;
 
 namespace ReworkThermal.App.Screens.Desks;
 
@@ -10,17 +12,17 @@ internal sealed record PlanForm(ImmutableDictionary<PlanField, string> Texts)
     internal static readonly PlanForm Usual = new(new Dictionary<PlanField, string>
     {
         [PlanField.Side] = "bottom",
-        [PlanField.BaseSolder] = "Sn96.5Ag3Cu0.5",
-        [PlanField.Refill] = "Sn96.5Ag3Cu0.5",
+        [PlanField.BaseSolder] = UsualBench.Solder,
+        [PlanField.Refill] = UsualBench.Solder,
         [PlanField.EarlierHeat] = "reworked",
-        [PlanField.Pad] = "none",
+        [PlanField.Pad] = ScreenPlanWords.NoneAtHand,
         [PlanField.Contact] = "flooded",
-        [PlanField.Nozzles] = "none",
+        [PlanField.Nozzles] = ScreenPlanWords.NoneAtHand,
         [PlanField.AirLitres] = "20",
         [PlanField.AirMillimetres] = "15",
         [PlanField.WireMillimetres] = "0.8",
         [PlanField.AmbientCelsius] = "23",
-        [PlanField.LeadFreeOnly] = "no",
+        [PlanField.LeadFreeOnly] = ScreenWords.No,
     }.ToImmutableDictionary());
 
     internal string this[PlanField field] => Texts.GetValueOrDefault(field, string.Empty);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Screens.Update;
@@ -8,7 +7,6 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Requests;
 using UnitsNet;
 
@@ -40,7 +38,7 @@ internal sealed class PlanRequests(JobWorkshop workshop)
             BoardName = form[PlanField.Board],
             JointName = form[PlanField.Joint],
             Site = ((JobSite.Known)place).Site,
-            Side = Side(form),
+            Side = FormReading.Side(form),
             BaseSolder = own!,
             Refill = refill!,
             Prior = _shelf.Limits.PriorOrNull(ScreenPlanWords.EarlierHeatName(form[PlanField.EarlierHeat])) ?? _shelf.Limits.Priors[0],
@@ -52,34 +50,29 @@ internal sealed class PlanRequests(JobWorkshop workshop)
         };
     }
 
-    /// <summary>Face of the board that tools work on.</summary>
-    internal static BoardSide Side(PlanForm form) => form[PlanField.Side] == "top" ? BoardSide.Top : BoardSide.Bottom;
-
-    private static double Number(PlanForm form, PlanField field) => double.Parse(form[field], NumberStyles.Float, CultureInfo.InvariantCulture);
-
     private static Limit<T> FromForm<T>(PlanForm form, PlanField field, Limit<T> usual, Func<double, T> value)
         where T : struct =>
-        form[field].Length == 0 ? usual : new Limit<T>(value(Number(form, field)), new Provenance(Limit<int>.RequestSource, EvidenceMark.Judgement), string.Empty);
+        form[field].Length == 0 ? usual : new Limit<T>(value(FormReading.Number(form, field)), new Provenance(Limit<int>.RequestSource, EvidenceMark.Judgement), string.Empty);
 
     private NamedSolder? Solder(string text) =>
         _shelf.Alloys.Find(text) is DesignationReading.Accepted accepted ? new NamedSolder(text, accepted.Fractions) : null;
 
     private Bench Bench(PlanForm form) => new()
     {
-        Room = RoomOf.The(_shelf, form),
+        Room = FormReading.Room(_shelf, form),
         Irons = [.. PlanFormRules.Names(form[PlanField.Irons]).Select(n => _shelf.Profiles.Irons[n])],
-        Contact = _shelf.Profiles.Contacts[Enum.Parse<ContactState>(form[PlanField.Contact], ignoreCase: true)],
+        Contact = FormReading.Contact(_shelf, form),
         Air =
         [
             .. PlanFormRules.Names(form[PlanField.Nozzles]).Select(n => new HotAir(
                 _shelf.Profiles.Nozzles[n],
-                VolumeFlow.FromLitersPerMinute(Number(form, PlanField.AirLitres)),
-                Length.FromMillimeters(Number(form, PlanField.AirMillimetres)))),
+                VolumeFlow.FromLitersPerMinute(FormReading.Number(form, PlanField.AirLitres)),
+                Length.FromMillimeters(FormReading.Number(form, PlanField.AirMillimetres)))),
         ],
         Preheaters = [.. PlanFormRules.Names(form[PlanField.Preheaters]).Select(n => _shelf.Profiles.Preheaters[n])],
         Dilutions = _shelf.Alloys.Dilutions,
         Removal = _shelf.Removals.First(r => r.Name == form[PlanField.Removal]),
-        WireDiameter = Length.FromMillimeters(Number(form, PlanField.WireMillimetres)),
+        WireDiameter = Length.FromMillimeters(FormReading.Number(form, PlanField.WireMillimetres)),
         WireFlux = _shelf.Wire.FluxShare.Central,
         FluxDensity = _shelf.Wire.FluxDensity.Central,
     };

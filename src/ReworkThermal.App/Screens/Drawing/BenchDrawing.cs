@@ -56,9 +56,7 @@ internal static class BenchDrawing
 
         if (state.Job is { } job)
         {
-            string label = job.Brief.Label;
-            int room = all.Width - column - 1;
-            sheet.PutEnding(all, all.Width, 0, CellWidth.Of(label) > room ? string.Concat(label.EnumerateRunes().Take(Math.Max(0, room - 3)).Select(r => r.ToString())) + "..." : label, Ink.Strong);
+            sheet.PutEnding(all, all.Width, 0, Sheet.Cut(job.Brief.Label, all.Width - column - 1), Ink.Strong);
         }
     }
 

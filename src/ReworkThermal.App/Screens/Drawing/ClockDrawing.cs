@@ -57,11 +57,11 @@ internal static class ClockDrawing
         ClockState clock = state.Clock;
         sheet.Rule(panel, 0, state.Pad is { } pad ? ScreenWords.PadWord(pad.Value) : ScreenClockWords.NoPad);
         int row = 1;
-        Setting("U", "for", ScreenClockWords.Purpose(clock.Purpose));
-        Setting("S", "adds", ScreenClockWords.Added(ClockUpdate.AddedFor(state, clock.Purpose)));
-        Setting("I", "iron", clock.IronCelsius is double iron ? $"{ScreenClockWords.Degrees(iron)} {clock.IronName}" : ScreenClockWords.NotUsed);
-        Setting("A", "air", clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{ScreenClockWords.Air(air, flow)} {clock.NozzleName}" : ScreenClockWords.NotUsed);
-        Setting("B", "board", clock.PreheatCelsius is double preheat ? $"{ScreenClockWords.Degrees(preheat)} {clock.PreheaterName}" : ScreenClockWords.NotUsed);
+        Setting("U", ScreenClockWords.PurposeName, ScreenClockWords.Purpose(clock.Purpose));
+        Setting("S", ScreenClockWords.AddsName, ScreenClockWords.Added(ClockSettings.AddedFor(state, clock.Purpose)));
+        Setting("I", ScreenClockWords.IronName, clock.IronCelsius is double iron ? $"{ScreenClockWords.Degrees(iron)} {clock.IronName}" : ScreenClockWords.NotUsed);
+        Setting("A", ScreenClockWords.AirName, clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{ScreenClockWords.Air(air, flow)} {clock.NozzleName}" : ScreenClockWords.NotUsed);
+        Setting("B", ScreenClockWords.BoardName, clock.PreheatCelsius is double preheat ? $"{ScreenClockWords.Degrees(preheat)} {clock.PreheaterName}" : ScreenClockWords.NotUsed);
         sheet.Put(panel, 1, row++, job.Plan is { What: { } plan } ? ScreenClockWords.PlanTimes(plan) : ScreenClockWords.NoPlan, Ink.Quiet);
         row++;
         (string headline, string hint, Ink ink, TimeSpan time) = Headline(state, job);

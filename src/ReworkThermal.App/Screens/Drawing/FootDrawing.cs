@@ -93,7 +93,7 @@ internal static class FootDrawing
         }
         else if (foot.Width - after > 10)
         {
-            sheet.PutEnding(foot, foot.Width, 1, state.Overlay == Overlay.None ? "? help" : string.Empty, Ink.Quiet);
+            sheet.PutEnding(foot, foot.Width, 1, state.Overlay == Overlay.None ? ScreenWords.HelpKey : string.Empty, Ink.Quiet);
         }
     }
 
@@ -106,8 +106,7 @@ internal static class FootDrawing
             ? ScreenWords.Touching(ClockDrawing.Figure(ClockUpdate.Since(state, running), sheet.Plain)) + " | "
             : string.Empty;
         int room = foot.Width - CellWidth.Of(touch) - CellWidth.Of(pad) - saved.Length - 4;
-        string cut = CellWidth.Of(job) <= room ? job : string.Concat(job.EnumerateRunes().Take(Math.Max(0, room - 3)).Select(r => r.ToString())) + "...";
-        sheet.Put(foot, 0, 2, $"{touch}{cut}{pad}", Ink.Strong);
+        sheet.Put(foot, 0, 2, $"{touch}{Sheet.Cut(job, room)}{pad}", Ink.Strong);
         sheet.PutEnding(foot, foot.Width, 2, $" {saved}", state.StoreTrouble is null ? Ink.Good : Ink.Alarm);
     }
 

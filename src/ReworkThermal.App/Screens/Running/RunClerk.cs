@@ -44,7 +44,7 @@ internal sealed class RunClerk(Func<IBenchRuns?> runs, Action<Message> post) : I
     {
         _turn = begin.Turn;
         _run = null;
-        BenchStart start = runs()?.Begin(begin.Setup) ?? new BenchStart.ClockOnly(ScreenWords.ReadingShelf);
+        BenchStart start = runs()?.Begin(begin.Setup) ?? new BenchStart.ClockOnly(ScreenWords.NoShelf);
         _run = (start as BenchStart.Ready)?.Run;
         post(new Message.RunBegun(begin.Turn, (start as BenchStart.Ready)?.Forecast, (start as BenchStart.ClockOnly)?.Reason));
     }

@@ -167,7 +167,7 @@ internal sealed class Workers : IDisposable
                 progress => _post(new Message.PlanMoved(errand.Turn, progress)),
                 ranked => _post(new Message.PlanRanked(errand.Turn, ranked)),
                 own.Token)
-            : new PlanAnswer.NotAvailable(ScreenWords.ReadingShelf));
+            : new PlanAnswer.NotAvailable(ScreenWords.NoShelf));
         _post(new Message.PlanEnded(errand.Turn, answer));
     }
 
@@ -186,7 +186,7 @@ internal sealed class Workers : IDisposable
     }
 
     private void Write(Errand.WriteRecord errand) => _post(new Message.RecordMade(
-        Bench() is { } bench ? bench.Records.Write(errand.Job, errand.Replace) : new RecordAnswer.Failed(ScreenWords.ReadingShelf)));
+        Bench() is { } bench ? bench.Records.Write(errand.Job, errand.Replace) : new RecordAnswer.Failed(ScreenWords.NoShelf)));
 
     /// <summary>A fault behind the screens is shown and does not end the program: a touch may be running.</summary>
     private void Guarded(Action work)

@@ -35,7 +35,7 @@ internal sealed record BenchState
     /// <summary>The open job, or null.</summary>
     internal JobState? Job { get; init; }
 
-    /// <summary>Row of the job's place that keys act on.</summary>
+    /// <summary>The job's place: chosen row and filter.</summary>
     internal JobPlaceState JobPlace { get; init; } = new();
 
     /// <summary>Heat budgets by pad, as far as they were reckoned.</summary>

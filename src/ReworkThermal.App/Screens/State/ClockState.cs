@@ -58,4 +58,18 @@ internal sealed record ClockState
 
     /// <summary>Steady time of the last start or stop key, to tell a held pedal from two strokes.</summary>
     internal TimeSpan? LastStroke { get; init; }
+
+    /// <summary>The same settings for the next touch, with nothing known of it yet.</summary>
+    /// <param name="pad">Pad the tool is put on.</param>
+    /// <param name="stage">Where the touch stands.</param>
+    internal ClockState Next(PadId pad, TouchStage stage) => this with
+    {
+        Turn = Turn + 1,
+        Pad = pad,
+        Stage = stage,
+        Forecast = null,
+        NoSimulation = null,
+        CoolDown = null,
+        Readings = [],
+    };
 }

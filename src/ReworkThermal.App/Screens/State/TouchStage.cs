@@ -1,3 +1,4 @@
+using ReworkThermal.App.Screens.Update;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.State;
@@ -25,7 +26,8 @@ internal abstract record TouchStage
     /// <param name="Touch">The touch.</param>
     /// <param name="Length">How long it was.</param>
     /// <param name="Note">What else the record should know, or null.</param>
-    internal sealed record Released(Running Touch, TimeSpan Length, string? Note = null) : TouchStage;
+    /// <param name="Handed">What the simulation handed over while the store had not yet kept the start; null otherwise.</param>
+    internal sealed record Released(Running Touch, TimeSpan Length, string? Note = null, Message.RunReleased? Handed = null) : TouchStage;
 
     /// <summary>The touch is in the record; one question is open.</summary>
     /// <param name="Touch">The touch.</param>

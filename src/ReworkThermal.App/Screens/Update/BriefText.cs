@@ -39,8 +39,7 @@ internal static class BriefText
         return field switch
         {
             BriefField.Label => trimmed.Length == 0 ? ScreenJobWords.LabelNeeded : null,
-            BriefField.BaseSolder when trimmed.Length > 0 && shelf?.Solders.Contains(trimmed) != true =>
-                AlloyDesignation.Read(trimmed) is DesignationReading.Refused refused ? refused.Reason : null,
+            BriefField.BaseSolder when trimmed.Length > 0 => Solder(trimmed, Options(field, shelf)),
             BriefField.Board or BriefField.Joint or BriefField.Connector => Named(trimmed, Options(field, shelf)),
             BriefField.LeadFreeOnly => trimmed is ScreenWords.Yes or ScreenWords.No ? null : ScreenWords.YesOrNo(trimmed),
             _ => null,
@@ -62,6 +61,10 @@ internal static class BriefText
             _ => throw new ArgumentOutOfRangeException(nameof(field)),
         };
     }
+
+    /// <summary>What is wrong with a solder, which is one of the known names or a composition.</summary>
+    internal static string? Solder(string text, IReadOnlyList<string> known) =>
+        !known.Contains(text) && AlloyDesignation.Read(text) is DesignationReading.Refused refused ? refused.Reason : null;
 
     /// <summary>What is wrong with a name that must be one of some; nothing when none are known.</summary>
     internal static string? Named(string text, IReadOnlyList<string> known) =>

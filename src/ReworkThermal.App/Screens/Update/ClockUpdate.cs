@@ -2,11 +2,10 @@ using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using UnitsNet;
 
 namespace ReworkThermal.App.Screens.Update;
 
-/// <summary>The bench clock: one key starts and stops a touch.</summary>
+/// <summary>The bench clock: keys and time. One key starts and stops a touch; <see cref="TouchCourse"/> takes it into the record.</summary>
 internal static class ClockUpdate
 {
     /// <summary>
@@ -45,27 +44,6 @@ internal static class ClockUpdate
             : Start(next);
     }
 
-    /// <summary>Takes the settings for a job that was just opened from what was done or planned in it.</summary>
-    internal static ClockState SetUp(JobState job, ClockState before)
-    {
-        ClockState clock = new() { Turn = before.Turn + 1 };
-        IReadOnlyList<ToolSetting> tools = job.OpenTouches.Count > 0 ? job.OpenTouches[^1].What.Tools
-            : job.Exposures.Count > 0 ? job.Exposures[^1].What.Tools : [];
-        PadId? pad = job.OpenTouches.Count > 0 ? job.OpenTouches[^1].What.Pads[0]
-            : job.Exposures.Count > 0 ? job.Exposures[^1].What.Pads[0].Pad : null;
-        clock = clock with { Pad = pad, Adds = job.Exposures is not [.., { What.Added: not null }] };
-        return tools.Count > 0 ? tools.Aggregate(clock, ToolUpdate.With) : job.Plan is { } plan ? WithPlan(clock, plan.What) : clock;
-    }
-
-    /// <summary>Takes the settings of an accepted plan.</summary>
-    internal static ClockState WithPlan(ClockState clock, AcceptedPlan plan) => clock with
-    {
-        IronCelsius = plan.IronSet is { } iron ? Math.Round(iron.DegreesCelsius, 3) : null,
-        AirCelsius = plan.AirSet is { } air ? Math.Round(air.DegreesCelsius, 3) : null,
-        AirLitresPerMinute = plan.AirFlow is { } flow ? Math.Round(flow.LitersPerMinute, 3) : null,
-        PreheatCelsius = plan.PreheatSet is { } preheat ? Math.Round(preheat.DegreesCelsius, 3) : null,
-    };
-
     /// <summary>Time goes on: bells, and the next reading of the simulation.</summary>
     internal static Step Tick(BenchState state)
     {
@@ -80,94 +58,6 @@ internal static class ClockUpdate
                 return new Step(state);
         }
     }
-
-    internal static Step Begun(BenchState state, Message.RunBegun begun) => new(begun.Turn != state.Clock.Turn
-        ? state
-        : state with { Clock = state.Clock with { Forecast = begun.Forecast, NoSimulation = begun.Reason } });
-
-    internal static Step Read(BenchState state, Message.RunRead read)
-    {
-        ClockState clock = state.Clock;
-        bool late = read.Turn != clock.Turn || (clock.Readings.Count > 0 && read.Reading.Seconds <= clock.Readings[^1].Seconds);
-        return new Step(late ? state : state with { Clock = clock with { Readings = clock.Readings.Add(read.Reading) } });
-    }
-
-    /// <summary>The simulation handed over what it knows of a finished touch: now the touch goes into the record.</summary>
-    internal static Step Logged(BenchState state, Message.RunReleased released)
-    {
-        if (released.Turn != state.Clock.Turn || state.Clock.Stage is not TouchStage.Released stage)
-        {
-            return new Step(state);
-        }
-
-        TouchStage.Running touch = stage.Touch;
-        Exposure exposure = FinishedTouch.Of(
-            touch.Start, touch.Added, touch.Since.Wall, Duration.FromSeconds(stage.Length.TotalSeconds), released.Release, touch.FlowedAt is not null, stage.Note);
-        Step step = new Step(state).Record(new JobEvent.ExposureLogged(exposure, touch.Entry), new RecordedFor(RecordedForKind.TouchEnd, state.Clock.Turn));
-        return touch.FlowedAt is { } flowed ? TouchAnswers.Timed(step, touch, flowed) : step;
-    }
-
-    /// <summary>An interrupted touch whose length is known now goes the way of every other: simulated, then into the record.</summary>
-    internal static Step Complete(BenchState state, Logged<TouchStart> touch, TimeSpan length)
-    {
-        if (state.Job is not { } job)
-        {
-            return new Step(state);
-        }
-
-        int turn = state.Clock.Turn + 1;
-        TouchStage.Running running = new(
-            new Moment(state.Now.Steady - length, touch.At), touch.What, AddedFor(state, touch.What.Purpose), touch.Number, FlowedAt: null, Rung: 2);
-        ClockState clock = state.Clock with
-        {
-            Turn = turn,
-            Pad = touch.What.Pads[0],
-            Forecast = null,
-            NoSimulation = null,
-            CoolDown = null,
-            Readings = [],
-            Stage = new TouchStage.Released(running, length, ScreenClockWords.CompletedLater),
-        };
-        return new Step(state with { Entry = null, Clock = clock })
-            .Do(new Errand.BeginRun(turn, new TouchSetup(job, touch.What, running.Added, Stop: null, state.Plan.Form, running.Since)))
-            .Do(new Errand.ReleaseRun(turn, length));
-    }
-
-    /// <summary>The store kept something that the clock may wait for.</summary>
-    internal static BenchState Kept(BenchState state, JobEntry entry, RecordedFor purpose)
-    {
-        ClockState clock = state.Clock;
-        if (entry.What is JobEvent.PlanAccepted accepted)
-        {
-            return state with { Clock = WithPlan(clock, accepted.Plan) };
-        }
-
-        return purpose.Turn != clock.Turn ? state : (purpose.Kind, clock.Stage) switch
-        {
-            (RecordedForKind.TouchStart, TouchStage.Running running) => With(state, running with { Entry = entry.Number }),
-            (RecordedForKind.TouchStart, TouchStage.Released released) => With(state, released with { Touch = released.Touch with { Entry = entry.Number } }),
-            (RecordedForKind.TouchEnd, TouchStage.Released released) => With(
-                state with { Clock = clock with { Adds = clock.Adds && released.Touch.Added is null } },
-                new TouchStage.Cooling(
-                    released.Touch,
-                    released.Length,
-                    new Moment(released.Touch.Since.Steady + released.Length, released.Touch.Since.Wall + released.Length),
-                    AsksFlow: released.Note is null && released.Touch.FlowedAt is null && released.Touch.Start.Purpose != TouchPurpose.Preheat)),
-            _ => state,
-        };
-    }
-
-    /// <summary>The start of a touch could not be kept, so there is no touch.</summary>
-    internal static BenchState Aborted(BenchState state) => With(state, new TouchStage.Ready());
-
-    /// <summary>Solder that a touch puts in: the alloy of the kept plan when mixing in, the refit alloy when refitting.</summary>
-    internal static AddedSolder? AddedFor(BenchState state, TouchPurpose purpose) => purpose switch
-    {
-        _ when !state.Clock.Adds => null,
-        TouchPurpose.Mix when state.Job?.Plan is { What: { Alloy: { } alloy, AddedMass: { } mass } } => new AddedSolder(alloy, mass),
-        TouchPurpose.Refill when state.Plan.Form[PlanField.Refill] is { Length: > 0 } refill => new AddedSolder(refill, Mass: null),
-        _ => null,
-    };
 
     /// <summary>How long the touch has run.</summary>
     internal static TimeSpan Since(BenchState state, TouchStage.Running running) => state.Now.Steady - running.Since.Steady;
@@ -192,26 +82,16 @@ internal static class ClockUpdate
             return new Step(state).Complain(ScreenClockWords.NoTool);
         }
 
-        int turn = state.Clock.Turn + 1;
         TouchStart start = new(state.Clock.Purpose, tools, [pad]);
-        AddedSolder? added = AddedFor(state, start.Purpose);
+        AddedSolder? added = ClockSettings.AddedFor(state, start.Purpose);
         BenchState next = state with
         {
-            Clock = state.Clock with
-            {
-                Turn = turn,
-                Pad = pad,
-                Forecast = null,
-                NoSimulation = null,
-                CoolDown = null,
-                Readings = [],
-                Stage = new TouchStage.Running(state.Now, start, added, Entry: null, FlowedAt: null, Rung: 0),
-            },
+            Clock = state.Clock.Next(pad, new TouchStage.Running(state.Now, start, added, Entry: null, FlowedAt: null, Rung: 0)),
             Place = Place.Clock,
         };
         return new Step(next)
-            .Record(new JobEvent.TouchStarted(start), new RecordedFor(RecordedForKind.TouchStart, turn))
-            .Do(new Errand.BeginRun(turn, new TouchSetup(job, start, added, job.Plan?.What.Stop, state.Plan.Form, state.Now)));
+            .Record(new JobEvent.TouchStarted(start), new RecordedFor(RecordedForKind.TouchStart, next.Clock.Turn))
+            .Do(new Errand.BeginRun(next.Clock.Turn, new TouchSetup(job, start, added, job.Plan?.What.Stop, state.Plan.Form, state.Now)));
     }
 
     private static Step Stop(BenchState state, TouchStage.Running running)

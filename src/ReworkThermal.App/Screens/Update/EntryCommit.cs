@@ -1,3 +1,4 @@
+using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
@@ -61,7 +62,7 @@ internal static class EntryCommit
     private static Step Seconds(BenchState state, TextEntry entry, Logged<TouchStart> touch) =>
         Update.Typed.Number(entry.Text, 0.1, 3600, "s", out double seconds) is { } complaint
             ? Wrong(state, entry, complaint)
-            : ClockUpdate.Complete(state, touch, TimeSpan.FromSeconds(seconds));
+            : TouchCourse.Complete(state, touch, TimeSpan.FromSeconds(seconds));
 
     private static Step Export(BenchState state, TextEntry entry) =>
         state.Job is not { } job ? new Step(state with { Entry = null })
@@ -76,7 +77,7 @@ internal static class EntryCommit
         {
             reading = new MeterReading.OverRange();
         }
-        else if (Update.Typed.Number(text, 0, 1e9, "ohm", out double ohms) is { } complaint)
+        else if (Update.Typed.Number(text, 0, AskLimits.MostOhms, "ohm", out double ohms) is { } complaint)
         {
             return Wrong(state, entry, ScreenRecordWords.OrOverRange(complaint));
         }

@@ -48,7 +48,7 @@ internal static class JobListUpdate
             Budgets = other ? new Dictionary<PadId, Desks.PadBudget>() : state.Budgets,
             JobPlace = other ? new JobPlaceState() : state.JobPlace,
             Record = other ? new RecordState() : state.Record,
-            Clock = other ? ClockUpdate.SetUp(job, state.Clock) : state.Clock,
+            Clock = other ? ClockSettings.SetUp(job, state.Clock) : state.Clock,
             Overlay = job is { CautionsShown: false, Status: JobStatus.Open } ? Overlay.Cautions : state.Overlay,
             Place = job.OpenTouches.Count > 0 ? Place.Clock : state.Place,
             StoreTrouble = null,

@@ -30,6 +30,7 @@ internal static class LessonUpdate
     {
         LessonAnswer.Learned learned => ScreenLessonWords.Learned(learned.Touches),
         LessonAnswer.NotLearned none => ScreenLessonWords.NotLearned(none.Reason),
+        LessonAnswer.NotTakenBack none => ScreenLessonWords.NotTakenBack(none.Reason),
         LessonAnswer.TakenBack back => ScreenLessonWords.TakenBack(back.Touches),
         _ => throw new InvalidOperationException("unknown kind of lesson"),
     });

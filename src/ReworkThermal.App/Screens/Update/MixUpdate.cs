@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.Update;
@@ -73,7 +72,7 @@ internal static class MixUpdate
 
         IReadOnlyList<string> known = Options(field, state.Shelf);
         string? fault = field is MixField.BaseSolder or MixField.Alloy or MixField.Refill
-            ? known.Contains(text) ? null : AlloyDesignation.Read(text) is DesignationReading.Refused refused ? refused.Reason : null
+            ? BriefText.Solder(text, known)
             : text.Length == 0 ? ScreenWords.TextNeeded : BriefText.Named(text, known);
         return fault is not null ? EntryCommit.Wrong(state, entry, fault) : Ask(state with { Entry = null }, With(question, field, text));
     }

@@ -1,7 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.Update;
@@ -41,8 +40,7 @@ internal static class PlanFormRules
         PlanField.MostDwellSeconds => text.Length == 0 ? null : Typed.Number(text, 0.5, 60, "s", out _),
         PlanField.MostBudgetPercent => text.Length == 0 ? null : Typed.Number(text, 0.01, 100, "%", out _),
         _ when text.Length == 0 => ScreenPlanWords.FieldNeeded,
-        PlanField.BaseSolder or PlanField.Refill => Options(field, shelf, job).Contains(text) ? null
-            : AlloyDesignation.Read(text) is DesignationReading.Refused refused ? refused.Reason : null,
+        PlanField.BaseSolder or PlanField.Refill => BriefText.Solder(text, Options(field, shelf, job)),
         PlanField.Irons => NamesFault(text, shelf?.Irons),
         PlanField.Nozzles => text == ScreenPlanWords.NoneAtHand ? null : NamesFault(text, shelf?.Nozzles),
         PlanField.Preheaters => text == ScreenPlanWords.NoneAtHand ? null : NamesFault(text, shelf?.Preheaters),

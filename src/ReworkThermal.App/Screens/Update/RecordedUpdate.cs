@@ -44,7 +44,7 @@ internal static class RecordedUpdate
         }
 
         next = entry.What is JobEvent.BriefRevised or JobEvent.PriorHeatStated ? ShelfUpdate.FromJob(next) : next;
-        Step step = new(ClockUpdate.Kept(next, entry, purpose));
+        Step step = TouchCourse.Kept(next, entry, purpose);
         bool changesHeat = entry.What is not (JobEvent.NoteTaken or JobEvent.CautionsShown or JobEvent.CheckDone or JobEvent.TouchStarted or JobEvent.MeasurementTaken);
         step = changesHeat ? step.Do(new Errand.ReckonBudgets(job)) : step;
         step = LessonUpdate.Kept(step, job, entry, purpose);
@@ -56,7 +56,7 @@ internal static class RecordedUpdate
         BenchState next = purpose?.Kind switch
         {
             RecordedForKind.Entry when state.Entry is { } entry => state with { Entry = entry with { Waiting = false, Complaint = reason } },
-            RecordedForKind.TouchStart when state.Clock.Turn == purpose.Turn => ClockUpdate.Aborted(state),
+            RecordedForKind.TouchStart when state.Clock.Turn == purpose.Turn => TouchCourse.Aborted(state),
             RecordedForKind.TouchEnd when state.Clock is { Stage: TouchStage.Released } && state.Clock.Turn == purpose.Turn =>
                 state with { Clock = state.Clock with { Stage = new TouchStage.Ready() } },
             _ => state,

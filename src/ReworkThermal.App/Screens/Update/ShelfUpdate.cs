@@ -1,3 +1,4 @@
+using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
@@ -7,9 +8,6 @@ namespace ReworkThermal.App.Screens.Update;
 /// <summary>Fills in what the data folders and the job say, where nothing was chosen yet.</summary>
 internal static class ShelfUpdate
 {
-    // Where a session begins; shown on the screen and changed there.
-    private const string UsualRoom = "still-air";
-
     /// <summary>The data folders were read.</summary>
     internal static Step Read(BenchState state, ShelfNames names)
     {
@@ -34,11 +32,11 @@ internal static class ShelfUpdate
             .With(PlanField.Board, mix.Board)
             .With(PlanField.Joint, mix.Joint)
             .With(PlanField.BaseSolder, mix.BaseSolder)
-            .With(PlanField.LeadFreeOnly, brief is null ? state.Plan.Form[PlanField.LeadFreeOnly] : brief.LeadFreeOnly ? "yes" : "no")
+            .With(PlanField.LeadFreeOnly, brief is null ? state.Plan.Form[PlanField.LeadFreeOnly] : brief.LeadFreeOnly ? ScreenWords.Yes : ScreenWords.No)
             .With(PlanField.EarlierHeat, state.Pad is { } pad && state.Job?.Pads[pad].Prior is { } prior ? ScreenJobWords.Prior(prior).ToLowerInvariant() : state.Plan.Form[PlanField.EarlierHeat])
             .With(PlanField.Irons, Or(state.Plan.Form[PlanField.Irons], shelf is null ? null : [string.Join(", ", shelf.Irons)]))
             .With(PlanField.Preheaters, Or(state.Plan.Form[PlanField.Preheaters], shelf?.Preheaters))
-            .With(PlanField.Room, Or(state.Plan.Form[PlanField.Room], shelf?.Rooms.Contains(UsualRoom) == true ? [UsualRoom] : shelf?.Rooms))
+            .With(PlanField.Room, Or(state.Plan.Form[PlanField.Room], shelf?.Rooms.Contains(UsualBench.Room) == true ? [UsualBench.Room] : shelf?.Rooms))
             .With(PlanField.Removal, mix.Removal);
         return state with { Mix = state.Mix with { Question = mix }, Plan = state.Plan with { Form = form } };
     }

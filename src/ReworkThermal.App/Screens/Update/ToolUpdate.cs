@@ -1,3 +1,4 @@
+using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
@@ -74,10 +75,10 @@ internal static class ToolUpdate
         {
             ToolField.Air => words.Length < 2
                 ? ScreenClockWords.AirNeedsTwo(entry.Text)
-                : Update.Typed.Number(words[0], 50, 600, "°C", out first)
-                    ?? Update.Typed.Number(words[1], 0.1, 500, "L/min", out second)
+                : Update.Typed.Number(words[0], AskLimits.LeastAirC, AskLimits.MostAirC, "°C", out first)
+                    ?? Update.Typed.Number(words[1], AskLimits.LeastAirFlow, AskLimits.MostAirFlow, "L/min", out second)
                     ?? Named(state, field, words, out name),
-            ToolField.Iron => Update.Typed.Number(words[0], 100, 550, "°C", out first) ?? Named(state, field, words, out name),
+            ToolField.Iron => Update.Typed.Number(words[0], AskLimits.LeastIronC, AskLimits.MostIronC, "°C", out first) ?? Named(state, field, words, out name),
             _ => Update.Typed.Number(words[0], 30, 300, "°C", out first) ?? Named(state, field, words, out name),
         };
         if (complaint is not null)
