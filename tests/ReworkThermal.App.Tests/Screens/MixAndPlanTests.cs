@@ -47,6 +47,17 @@ public sealed class MixAndPlanTests
     }
 
     [Fact]
+    public void A_joint_that_does_not_fit_its_board_gives_no_amounts_and_the_mix_says_so()
+    {
+        using ScreenHarness screen = new(120, 40, real: true);
+        screen.Keys(Key.D2, Key.Enter, Key.U.WithCtrl).Type("jack-anchor-two-layer").Keys(Key.Enter).Until(() => screen.State.Mix.AnsweredTurn == screen.State.Mix.Turn);
+        Assert.NotEqual("two-layer-sensor", screen.State.Mix.Question.Board);
+        MixFigures figures = Assert.IsType<MixAnswer.Reckoned>(screen.State.Mix.Answer).Figures;
+        Assert.Null(figures.JointMg);
+        Assert.Contains(figures.Remarks, r => r.Contains("jack-anchor-two-layer", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Typing_goes_on_while_a_plan_runs_and_Escape_breaks_it_off()
     {
         using ScreenHarness screen = new();

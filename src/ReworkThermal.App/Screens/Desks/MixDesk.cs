@@ -1,3 +1,4 @@
+using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Boards;
@@ -38,7 +39,7 @@ internal sealed class MixDesk(Workshop workshop, PhaseEngine engine) : IMixDesk
             return wrongRefill;
         }
 
-        SolderCharge? known = JointCharge(question, own!);
+        SolderCharge? known = JointCharge(question, own!, remarks);
         SolderCharge joint = known ?? new SolderCharge(_anyAmount, own!);
         SolderCharge dilution = new(joint.AmountForShare(Ratio.FromPercent(question.SharePercent)), added!);
         SolderCharge mix = question.SharePercent > 0 ? joint.With(dilution) : joint;
@@ -73,12 +74,23 @@ internal sealed class MixDesk(Workshop workshop, PhaseEngine engine) : IMixDesk
         return reading is DesignationReading.Refused refused ? new MixAnswer.Refused(field, refused.Reason) : null;
     }
 
-    private SolderCharge? JointCharge(MixQuestion question, MassFractions solder) =>
-        workshop.Profiles.Joints.TryGetValue(question.Joint, out JointProfile? profile)
-        && profile.Joint is ThroughJoint joint
-        && workshop.Profiles.Boards.TryGetValue(question.Board, out Board? board)
-            ? JointSolder.ChargeIn(joint, board.StackUp.Thickness, solder, workshop.Alloys.Properties)
-            : null;
+    private SolderCharge? JointCharge(MixQuestion question, MassFractions solder, List<string> remarks)
+    {
+        if (!workshop.Profiles.Joints.TryGetValue(question.Joint, out JointProfile? profile)
+            || profile.Joint is not ThroughJoint joint
+            || !workshop.Profiles.Boards.TryGetValue(question.Board, out Board? board))
+        {
+            return null;
+        }
+
+        if (JointOnBoard.Put(profile, board, out _) is { } misfit)
+        {
+            remarks.Add(Refusals.DoesNotFit(question.Joint, question.Board, misfit));
+            return null;
+        }
+
+        return JointSolder.ChargeIn(joint, board.StackUp.Thickness, solder, workshop.Alloys.Properties);
+    }
 
     private ResidueFigures? Residue(MixQuestion question, SolderCharge joint, SolderCharge dilution, MassFractions refill, CancellationToken cancellation)
     {
