@@ -5,6 +5,23 @@ namespace ReworkThermal.Data;
 /// <summary>Rows and cells of comma-separated text as RFC 4180 describes it: cells in double quotes may hold commas, quotes and line breaks.</summary>
 internal static class CsvCells
 {
+    /// <summary>Splits the text of a file that somebody else wrote into rows; a byte order mark is passed over.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="file">Name for messages.</param>
+    /// <returns>Each row with the line it begins on.</returns>
+    /// <exception cref="DataFileException">The quotes are not in order.</exception>
+    internal static List<(int Line, List<string> Cells)> Read(string text, string file)
+    {
+        try
+        {
+            return Split(text.TrimStart('\uFEFF'));
+        }
+        catch (FormatException problem)
+        {
+            throw new DataFileException([new DataFileProblem(file, 0, string.Empty, problem.Message)]);
+        }
+    }
+
     /// <summary>Splits text into rows.</summary>
     /// <param name="text">The text; lines end in LF or CRLF.</param>
     /// <returns>Each row with the line it begins on; empty lines are left out.</returns>

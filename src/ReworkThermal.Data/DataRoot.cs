@@ -21,9 +21,6 @@ public sealed class DataRoot(string folder, string? own = null)
     /// <summary>Folder that holds the shipped <c>alloys</c> and <c>profiles</c>.</summary>
     public string Folder => folder;
 
-    /// <summary>The user's folder; null for none.</summary>
-    public string? Own => own;
-
     /// <summary>Folder of the shipped solders, dilution alloys and thermodynamic systems.</summary>
     public string Alloys => Path.Combine(folder, "alloys");
 

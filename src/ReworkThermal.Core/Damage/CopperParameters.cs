@@ -6,8 +6,6 @@ namespace ReworkThermal.Core.Damage;
 /// <param name="StillRate">Mass-transfer coefficient in still solder [m/s].</param>
 /// <param name="FlowingRate">Mass-transfer coefficient in flowing or stirred solder [m/s].</param>
 /// <param name="SolubilityFactor">Factor on a computed solubility: 1 with its range.</param>
-/// <param name="StandardWall">Hole copper of a class 2 board [m].</param>
-/// <param name="HighReliabilityWall">Hole copper of a class 3 board [m].</param>
 /// <param name="LeastWall">Least copper that should be left at the knee [m].</param>
 /// <param name="HotStrength">Tensile strength of hot hole copper [Pa].</param>
 /// <param name="CopperDensity">Density of copper [kg/m3].</param>
@@ -15,8 +13,6 @@ public sealed record CopperParameters(
     RatedEstimate<Speed> StillRate,
     RatedEstimate<Speed> FlowingRate,
     RatedEstimate<double> SolubilityFactor,
-    RatedEstimate<Length> StandardWall,
-    RatedEstimate<Length> HighReliabilityWall,
     RatedEstimate<Length> LeastWall,
     RatedEstimate<Pressure> HotStrength,
     RatedEstimate<Density> CopperDensity);

@@ -8,11 +8,9 @@ namespace ReworkThermal.Core.Damage;
 /// <param name="LiquidThickness">Thickness after the reference time in liquid solder [m].</param>
 /// <param name="LiquidReferenceTime">That time [s].</param>
 /// <param name="LiquidExponent">Exponent of time in liquid growth.</param>
-/// <param name="Noticeable">Thickness from which a reader is told [m]; no acceptance limit was found in print.</param>
 public sealed record IntermetallicParameters(
     RatedEstimate<double> SolidRate,
     RatedEstimate<MolarEnergy> SolidEnergy,
     RatedEstimate<Length> LiquidThickness,
     Duration LiquidReferenceTime,
-    RatedEstimate<double> LiquidExponent,
-    RatedEstimate<Length> Noticeable);
+    RatedEstimate<double> LiquidExponent);

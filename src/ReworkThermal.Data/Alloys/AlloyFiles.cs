@@ -37,7 +37,7 @@ internal static class AlloyFiles
     {
         FieldReader file = FieldReader.Open(path);
         string name = file.Text("name");
-        MassFractions fractions = ReadComposition(file, "composition");
+        MassFractions fractions = AlloyDesignation.Read(file.Text("composition")).OrThrow(reason => file.Wrong("composition", reason));
         FieldReader melting = file.Table("melting");
         Alloy alloy = new(
             name,
@@ -52,14 +52,6 @@ internal static class AlloyFiles
             ? alloy
             : throw file.Wrong("lead_free", $"says {(declared ? "true" : "false")}, but the composition holds {(alloy.IsLeadFree ? "no" : "more than 0.1 %")} lead");
     }
-
-    /// <summary>Reads a designation from a field.</summary>
-    internal static MassFractions ReadComposition(FieldReader file, string field) => AlloyDesignation.Read(file.Text(field)) switch
-    {
-        DesignationReading.Accepted accepted => accepted.Fractions,
-        DesignationReading.Refused refused => throw file.Wrong(field, refused.Reason),
-        _ => throw new InvalidOperationException("unknown kind of reading"),
-    };
 
     private static PublishedMelting ReadMelting(FieldReader melting)
     {

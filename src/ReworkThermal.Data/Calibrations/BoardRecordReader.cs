@@ -1,8 +1,6 @@
-using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Planning.Calibration;
 using ReworkThermal.Core.Planning.Uncertainty;
-using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 
@@ -11,15 +9,6 @@ namespace ReworkThermal.Data.Calibrations;
 /// <summary>Reads a record back.</summary>
 internal static class BoardRecordReader
 {
-    private static readonly Dictionary<string, BoardSide> _sides = new(StringComparer.Ordinal) { ["top"] = BoardSide.Top, ["bottom"] = BoardSide.Bottom };
-
-    private static readonly Dictionary<string, ContactState> _contacts = new(StringComparer.Ordinal)
-    {
-        ["bare"] = ContactState.Bare,
-        ["tinned"] = ContactState.Tinned,
-        ["flooded"] = ContactState.Flooded,
-    };
-
     /// <summary>Reads a file.</summary>
     internal static BoardRecord Read(string path)
     {
@@ -35,9 +24,9 @@ internal static class BoardRecordReader
     {
         Number = table.Whole("number", 1, int.MaxValue),
         Joint = table.Text("joint"),
-        Side = table.OneOf("side", _sides),
+        Side = table.OneOf("side", BenchWords.Sides),
         Ambient = table.Quantity("ambient", UnitTable.Temperatures),
-        Contact = table.OneOf("contact", _contacts),
+        Contact = table.OneOf("contact", BenchWords.Contacts),
         Solder = table.Text("solder"),
         Added = table.TextOrNull("added"),
         AddedMass = table.Has("added") ? table.Quantity("added_mass", UnitTable.Masses, Mass.Zero) : Mass.Zero,

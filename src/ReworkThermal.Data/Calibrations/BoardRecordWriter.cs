@@ -1,8 +1,7 @@
 using System.Globalization;
 using System.Text;
-using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Planning.Calibration;
-using ReworkThermal.Core.Tools;
+using ReworkThermal.Data.Toml;
 
 namespace ReworkThermal.Data.Calibrations;
 
@@ -40,9 +39,9 @@ internal static class BoardRecordWriter
     {
         Number(text, "number", touch.Number);
         Text(text, "joint", touch.Joint);
-        Text(text, "side", touch.Side == BoardSide.Top ? "top" : "bottom");
+        Text(text, "side", BenchWords.Sides.WordFor(touch.Side));
         Quantity(text, "ambient", touch.Ambient.DegreesCelsius, "C");
-        Text(text, "contact", WordOf(touch.Contact));
+        Text(text, "contact", BenchWords.Contacts.WordFor(touch.Contact));
         Text(text, "solder", touch.Solder);
         if (touch.Added is { } added)
         {
@@ -83,14 +82,6 @@ internal static class BoardRecordWriter
                 throw new ArgumentException("unknown kind of sighting", nameof(touch));
         }
     }
-
-    private static string WordOf(ContactState state) => state switch
-    {
-        ContactState.Bare => "bare",
-        ContactState.Tinned => "tinned",
-        ContactState.Flooded => "flooded",
-        _ => throw new ArgumentOutOfRangeException(nameof(state)),
-    };
 
     private static void Text(StringBuilder text, string name, string value)
     {

@@ -4,6 +4,7 @@ using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Calibration;
+using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Requests;
 
 namespace ReworkThermal.Data.Calibrations;
@@ -60,12 +61,7 @@ public sealed class CalibrationDesk(Workshop workshop, PhaseEngine engine)
         touch.Set,
         touch is { Preheater: { } preheater, Board: { } board } ? new BoardHeat(Known(workshop.Profiles.Preheaters, touch, preheater), board) : null);
 
-    private MassFractions Composition(ObservedTouch touch, string name) => workshop.Alloys.Find(name) switch
-    {
-        DesignationReading.Accepted accepted => accepted.Fractions,
-        DesignationReading.Refused refused => throw Unknown(touch, refused.Reason),
-        _ => throw new InvalidOperationException("unknown kind of reading"),
-    };
+    private MassFractions Composition(ObservedTouch touch, string name) => workshop.Alloys.Find(name).OrThrow(reason => Unknown(touch, reason));
 
     private static T Known<T>(IReadOnlyDictionary<string, T> shelf, ObservedTouch touch, string name) => shelf.TryGetValue(name, out T? item)
         ? item

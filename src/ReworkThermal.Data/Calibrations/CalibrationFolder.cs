@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace ReworkThermal.Data.Calibrations;
 
 /// <summary>
@@ -27,28 +25,14 @@ public sealed class CalibrationFolder(string path)
     {
         ArgumentNullException.ThrowIfNull(record);
         string file = FileOf(record.Board);
-        string beside = file + "." + Path.GetRandomFileName() + ".tmp";
         try
         {
             Directory.CreateDirectory(path);
-            using (FileStream stream = new(beside, FileMode.CreateNew, FileAccess.Write))
-            {
-                stream.Write(Encoding.UTF8.GetBytes(BoardRecordWriter.TextOf(record)));
-                stream.Flush(flushToDisk: true);
-            }
-
-            File.Move(beside, file, overwrite: true);
+            WholeFile.Write(file, overwrite: true, beside => File.WriteAllText(beside, BoardRecordWriter.TextOf(record)));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             throw new DataFileException([new DataFileProblem(file, 0, string.Empty, "cannot be written: " + problem.Message)]);
-        }
-        finally
-        {
-            if (File.Exists(beside))
-            {
-                File.Delete(beside);
-            }
         }
     }
 

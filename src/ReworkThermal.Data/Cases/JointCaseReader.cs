@@ -19,15 +19,6 @@ internal static class JointCaseReader
 
     private static readonly Temperature _mostSetting = Temperature.FromDegreesCelsius(1000);
 
-    private static readonly Dictionary<string, BoardSide> _sides = new(StringComparer.Ordinal) { ["top"] = BoardSide.Top, ["bottom"] = BoardSide.Bottom };
-
-    private static readonly Dictionary<string, ContactState> _contacts = new(StringComparer.Ordinal)
-    {
-        ["bare"] = ContactState.Bare,
-        ["tinned"] = ContactState.Tinned,
-        ["flooded"] = ContactState.Flooded,
-    };
-
     internal static HeatCase.AtJoint Read(FieldReader file, string title, SolverSettings settings, Workshop workshop)
     {
         List<string> notes = [];
@@ -66,12 +57,8 @@ internal static class JointCaseReader
         }
     }
 
-    private static MassFractions Solder(FieldReader table, string field, AlloyShelf alloys) => alloys.Find(table.Text(field)) switch
-    {
-        DesignationReading.Accepted accepted => accepted.Fractions,
-        DesignationReading.Refused refused => throw table.Wrong(field, refused.Reason),
-        _ => throw new InvalidOperationException("unknown kind of reading"),
-    };
+    private static MassFractions Solder(FieldReader table, string field, AlloyShelf alloys) =>
+        alloys.Find(table.Text(field)).OrThrow(reason => table.Wrong(field, reason));
 
     private static BottomHeat? Preheat(FieldReader? table, Board board, Surroundings room, ProfileLibrary profiles, List<string> notes)
     {
@@ -106,7 +93,7 @@ internal static class JointCaseReader
             {
                 Start = start,
                 Span = table.Quantity("span", UnitTable.Durations, Duration.FromMilliseconds(1), Duration.FromMinutes(10)),
-                Side = table.OneOf("side", _sides),
+                Side = table.OneOf("side", BenchWords.Sides),
                 Tip = table.TableOrNull("iron") is { } iron ? Tip(iron, profiles, notes) : null,
                 Jet = table.TableOrNull("air") is { } air ? Jet(air, room, profiles, notes) : null,
             };
@@ -138,7 +125,7 @@ internal static class JointCaseReader
         new IronSetting(
             table.OneOf("name", profiles.Irons),
             table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
-            profiles.Contacts[table.OneOf("contact", _contacts)]).ToSource(),
+            profiles.Contacts[table.OneOf("contact", BenchWords.Contacts)]).ToSource(),
         notes);
 
     private static JetSource Jet(FieldReader table, Surroundings room, ProfileLibrary profiles, List<string> notes) => Ready(

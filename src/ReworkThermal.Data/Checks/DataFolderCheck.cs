@@ -3,9 +3,11 @@ using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Cases;
 using ReworkThermal.Data.Limits;
+using ReworkThermal.Data.Pinouts;
 using ReworkThermal.Data.Profiles;
 using ReworkThermal.Data.Requests;
 using ReworkThermal.Data.Thermodynamics;
+using ReworkThermal.Data.Wires;
 
 namespace ReworkThermal.Data.Checks;
 
@@ -26,6 +28,7 @@ public static class DataFolderCheck
         root => ProfileLibrary.Load(root),
         root => LimitsFolder.Load(root),
         root => Workshop.Load(root),
+        ReadBenchFiles,
         ReadUserFiles,
     ];
 
@@ -77,30 +80,42 @@ public static class DataFolderCheck
         }
     }
 
+    private static void ReadBenchFiles(DataRoot root) => ReadEach(
+    [
+        .. root.Files("profiles/pinouts").Select(path => (Action)(() => PinoutFile.Load(path))),
+        .. root.Files("profiles/wires").Select(path => (Action)(() => WireFiles.LoadKind(path))),
+        () => WireFiles.LoadLimits(root.File("profiles/limits/jumper-wires.toml")),
+        () => CheckLimitsFile.Load(root.File("profiles/limits/electrical-checks.toml")),
+    ]);
+
     private static void ReadUserFiles(DataRoot root)
     {
         Workshop workshop = Workshop.Load(root);
-        List<DataFileProblem> problems = [];
-        ReadEach(root.Files("profiles/requests"), path => PlanRequestFile.Read(path, workshop), problems);
-        ReadEach(root.Files("profiles/cases"), path => HeatCaseFile.Read(path, () => workshop), problems);
-        if (problems.Count > 0)
-        {
-            throw new DataFileException(problems);
-        }
+        ReadEach(
+        [
+            .. root.Files("profiles/requests").Select(path => (Action)(() => PlanRequestFile.Read(path, workshop))),
+            .. root.Files("profiles/cases").Select(path => (Action)(() => HeatCaseFile.Read(path, () => workshop))),
+        ]);
     }
 
-    private static void ReadEach(IReadOnlyList<string> paths, Action<string> read, List<DataFileProblem> problems)
+    private static void ReadEach(IReadOnlyList<Action> reads)
     {
-        foreach (string path in paths)
+        List<DataFileProblem> problems = [];
+        foreach (Action read in reads)
         {
             try
             {
-                read(path);
+                read();
             }
             catch (DataFileException broken)
             {
                 problems.AddRange(broken.Problems);
             }
+        }
+
+        if (problems.Count > 0)
+        {
+            throw new DataFileException(problems);
         }
     }
 

@@ -44,8 +44,6 @@ internal static class DamageParameterReader
         rated.Quantity(table, "still_rate", UnitTable.Speeds, Speed.Zero, Speed.FromMetersPerSecond(0.01)),
         rated.Quantity(table, "flowing_rate", UnitTable.Speeds, Speed.Zero, Speed.FromMetersPerSecond(0.01)),
         rated.Number(table, "solubility_factor", 0.1, 10),
-        rated.Quantity(table, "standard_wall", UnitTable.Lengths, Length.FromMicrometers(1), Length.FromMicrometers(500)),
-        rated.Quantity(table, "high_reliability_wall", UnitTable.Lengths, Length.FromMicrometers(1), Length.FromMicrometers(500)),
         rated.Quantity(table, "least_wall", UnitTable.Lengths, Length.Zero, Length.FromMicrometers(500)),
         rated.Quantity(table, "hot_strength", UnitTable.Pressures, _leastModulus, _mostModulus),
         rated.Quantity(table, "density", UnitTable.Densities, Density.FromKilogramsPerCubicMeter(1000), Density.FromKilogramsPerCubicMeter(25000)));
@@ -75,8 +73,7 @@ internal static class DamageParameterReader
         rated.Quantity(table, "solid_energy", UnitTable.MolarEnergies, MolarEnergy.Zero, MolarEnergy.FromKilojoulesPerMole(500)),
         rated.Quantity(table, "liquid_thickness", UnitTable.Lengths, Length.Zero, Length.FromMicrometers(100)),
         table.Quantity("liquid_reference_time", UnitTable.Durations, Duration.FromSeconds(0.1), Duration.FromHours(24)),
-        rated.Number(table, "liquid_exponent", 0.01, 1),
-        rated.Quantity(table, "noticeable", UnitTable.Lengths, Length.Zero, Length.FromMicrometers(100)));
+        rated.Number(table, "liquid_exponent", 0.01, 1));
 
     private static List<PublishedMeltCount> MeltCounts(FieldReader root, RatedFields rated)
     {

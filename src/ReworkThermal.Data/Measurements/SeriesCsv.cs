@@ -21,16 +21,7 @@ public static class SeriesCsv
     public static TemperatureHistory Read(string text, string file)
     {
         ArgumentNullException.ThrowIfNull(text);
-        List<(int Line, List<string> Cells)> lines;
-        try
-        {
-            lines = CsvCells.Split(text.TrimStart('\uFEFF'));
-        }
-        catch (FormatException problem)
-        {
-            throw new DataFileException([new DataFileProblem(file, 0, string.Empty, problem.Message)]);
-        }
-
+        List<(int Line, List<string> Cells)> lines = CsvCells.Read(text, file);
         List<string> header = lines.Count > 0 ? [.. lines[0].Cells.Select(c => c.Trim())] : [];
         int timeAt = header.IndexOf(TimeColumn);
         int temperatureAt = header.IndexOf(TemperatureColumn);

@@ -66,16 +66,7 @@ public static class PinCsv
     public static IReadOnlyList<PinRow> Read(string text, string file)
     {
         ArgumentNullException.ThrowIfNull(text);
-        List<(int Line, List<string> Cells)> lines;
-        try
-        {
-            lines = CsvCells.Split(text.TrimStart('\uFEFF'));
-        }
-        catch (FormatException problem)
-        {
-            throw new DataFileException([new DataFileProblem(file, 0, string.Empty, problem.Message)]);
-        }
-
+        List<(int Line, List<string> Cells)> lines = CsvCells.Read(text, file);
         if (lines.Count < 2)
         {
             throw new DataFileException([new DataFileProblem(file, 1, string.Empty, $"must have a row of column names ({string.Join(", ", _columns)}) and at least one pin")]);

@@ -25,8 +25,6 @@ internal static class JointProfiles
         ["other"] = NeighbourKind.Other,
     };
 
-    private static readonly Dictionary<string, BoardSide> _sides = new(StringComparer.Ordinal) { ["top"] = BoardSide.Top, ["bottom"] = BoardSide.Bottom };
-
     internal static JointProfile Joint(ProfileSource file, Func<string, string, Metal> metal, Func<string, string, Connector> connector)
     {
         file.Provenance();
@@ -115,7 +113,7 @@ internal static class JointProfiles
             Kind = part.Fields.OneOf("kind", _neighbourKinds),
             Distance = part.Fields.Quantity("distance", UnitTable.Lengths),
             Extent = part.Fields.Quantity("extent", UnitTable.Lengths),
-            Side = part.Fields.OneOf("side", _sides),
+            Side = part.Fields.OneOf("side", BenchWords.Sides),
             MostTemperature = part.EstimateOrNull("most_temperature", UnitTable.Temperatures),
             MostDifference = part.EstimateOrNull("most_difference", UnitTable.TemperatureDeltas),
             MostRate = part.EstimateOrNull("most_rate", UnitTable.TemperatureRates),

@@ -27,9 +27,6 @@ public sealed class ProfileLibrary
     /// <summary>Laminates.</summary>
     public IReadOnlyDictionary<string, Laminate> Laminates => _laminates;
 
-    /// <summary>Metals of foil and legs.</summary>
-    public IReadOnlyDictionary<string, Metal> Metals => _metals;
-
     /// <summary>Boards.</summary>
     public IReadOnlyDictionary<string, Board> Boards => _boards;
 

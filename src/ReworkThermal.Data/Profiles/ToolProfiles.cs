@@ -11,13 +11,6 @@ internal static class ToolProfiles
     private static readonly Temperature _room = Temperature.FromDegreesCelsius(20);
     private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(600);
 
-    private static readonly Dictionary<string, ContactState> _contacts = new(StringComparer.Ordinal)
-    {
-        ["bare"] = ContactState.Bare,
-        ["tinned"] = ContactState.Tinned,
-        ["flooded"] = ContactState.Flooded,
-    };
-
     private static readonly Dictionary<string, PreheaterKind> _preheaters = new(StringComparer.Ordinal)
     {
         ["hot-plate"] = PreheaterKind.HotPlate,
@@ -41,7 +34,7 @@ internal static class ToolProfiles
     }
 
     internal static TipContact Contact(ProfileSource file) => new(
-        file.Fields.OneOf("state", _contacts),
+        file.Fields.OneOf("state", BenchWords.Contacts),
         file.Estimate("conductance", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1)));
 
     internal static AirNozzle Nozzle(ProfileSource file)

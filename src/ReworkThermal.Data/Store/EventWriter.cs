@@ -216,5 +216,4 @@ internal sealed partial class EventWriter
         Optional("pair", run.Wire.Pair);
         Optional("note", run.Note);
     }
-
 }

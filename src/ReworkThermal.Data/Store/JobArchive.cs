@@ -1,3 +1,5 @@
+using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using ReworkThermal.Core.Jobs;
 
@@ -39,13 +41,13 @@ public static class JobArchive
         ArgumentNullException.ThrowIfNull(store);
         ArgumentNullException.ThrowIfNull(target);
         using BufferedStream buffered = new(target, 1 << 16);
-        buffered.Write("{\"format\":\"rework-thermal-jobs\",\"version\":1,\"jobs\":["u8);
+        buffered.Write(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{{\"format\":\"{Format}\",\"version\":{Version},\"jobs\":[")));
         bool firstJob = true;
         foreach (JobId job in jobs ?? [.. store.List().Select(h => h.Id)])
         {
             buffered.Write(firstJob ? "\n{\"job\":\""u8 : ",\n{\"job\":\""u8);
             firstJob = false;
-            buffered.Write(System.Text.Encoding.ASCII.GetBytes(job.Value));
+            buffered.Write(Encoding.ASCII.GetBytes(job.Value));
             buffered.Write("\",\"entries\":["u8);
             bool firstEntry = true;
             foreach (JobEntry entry in store.Read(job))
@@ -107,7 +109,7 @@ public static class JobArchive
                     if (!Bytes(there[i]).AsSpan().SequenceEqual(Bytes(log.Entries[i])))
                     {
                         throw new RecordFormatException(string.Create(
-                            System.Globalization.CultureInfo.InvariantCulture,
+                            CultureInfo.InvariantCulture,
                             $"job {log.Id} is in the store already and differs from entry {i + 1} on; two records of one job cannot be merged"));
                     }
                 }

@@ -2,7 +2,7 @@ using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.Data.Store;
 
-/// <summary>Writes a file whole or not at all: beside its place first, then moved there.</summary>
+/// <summary>Writes what is taken out of a store, whole or not at all, and never over a file unasked.</summary>
 internal static class NewFile
 {
     /// <summary>Writes a file.</summary>
@@ -17,26 +17,15 @@ internal static class NewFile
             throw Exists(path, null);
         }
 
-        string beside = path + "." + Path.GetRandomFileName() + ".tmp";
         try
         {
-            write(beside);
-            using (FileStream written = new(beside, FileMode.Open, FileAccess.ReadWrite))
-            {
-                written.Flush(flushToDisk: true);
-            }
-
-            File.Move(beside, path, overwrite: force);
+            WholeFile.Write(path, force, write);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             throw !force && File.Exists(path)
                 ? Exists(path, problem)
                 : new JobStoreException(StoreTrouble.NotWritable, $"The file {path} cannot be written: {problem.Message}", problem);
-        }
-        finally
-        {
-            File.Delete(beside);
         }
     }
 

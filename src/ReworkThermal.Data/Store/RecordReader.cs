@@ -69,8 +69,6 @@ internal sealed class RecordReader
             : throw Wrong(name, $"must be one of {string.Join(", ", words.Members.Keys)}");
     }
 
-    internal RecordReader Object(string name) => ObjectOrNull(name) ?? throw Missing(name);
-
     internal RecordReader? ObjectOrNull(string name) => Get(name, out JsonElement value) ? new RecordReader(value, PathOf(name)) : null;
 
     internal List<T> Objects<T>(string name, Func<RecordReader, T> read)

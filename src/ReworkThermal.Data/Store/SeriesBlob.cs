@@ -1,4 +1,3 @@
-using System.Buffers.Binary;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using UnitsNet;
@@ -116,8 +115,9 @@ internal static class SeriesBlob
             foreach (double number in numbers)
             {
                 double scaled = Math.Round(number * scale);
+                // Through a whole number, as it will be kept: minus zero has none.
                 bool same = Math.Abs(scaled) < MostScaled
-                    && BitConverter.DoubleToInt64Bits(scaled / scale) == BitConverter.DoubleToInt64Bits(number);
+                    && BitConverter.DoubleToInt64Bits((long)scaled / scale) == BitConverter.DoubleToInt64Bits(number);
                 if (!same)
                 {
                     exact = false;
@@ -171,100 +171,6 @@ internal static class SeriesBlob
             ulong zigzag = source.Varint();
             last += (long)(zigzag >> 1) ^ -(long)(zigzag & 1);
             numbers[i] = last / scale;
-        }
-    }
-
-    private sealed class ByteSink
-    {
-        private readonly List<byte> _bytes = [];
-
-        internal void Byte(byte value) => _bytes.Add(value);
-
-        internal void Varint(ulong value)
-        {
-            while (value >= 0x80)
-            {
-                _bytes.Add((byte)(value | 0x80));
-                value >>= 7;
-            }
-
-            _bytes.Add((byte)value);
-        }
-
-        internal void Wide(double value)
-        {
-            Span<byte> buffer = stackalloc byte[sizeof(double)];
-            BinaryPrimitives.WriteDoubleLittleEndian(buffer, value);
-            _bytes.AddRange(buffer);
-        }
-
-        internal void Wide(ReadOnlySpan<double> values)
-        {
-            foreach (double value in values)
-            {
-                Wide(value);
-            }
-        }
-
-        internal byte[] ToArray() => [.. _bytes];
-    }
-
-    private ref struct ByteSource(ReadOnlySpan<byte> bytes)
-    {
-        private ReadOnlySpan<byte> _rest = bytes;
-
-        internal readonly bool AtEnd => _rest.IsEmpty;
-
-        internal byte Byte()
-        {
-            byte value = Take(1)[0];
-            return value;
-        }
-
-        internal ulong Varint()
-        {
-            ulong value = 0;
-            for (int shift = 0; shift < 64; shift += 7)
-            {
-                byte part = Byte();
-                value |= (ulong)(part & 0x7F) << shift;
-                if (part < 0x80)
-                {
-                    return value;
-                }
-            }
-
-            throw new RecordFormatException("a temperature series is damaged: a number does not end");
-        }
-
-        internal int Count()
-        {
-            ulong count = Varint();
-            return count > 0 && count <= (ulong)_rest.Length
-                ? (int)count
-                : throw new RecordFormatException("a temperature series is damaged: it is shorter than it says");
-        }
-
-        internal double Wide() => BinaryPrimitives.ReadDoubleLittleEndian(Take(sizeof(double)));
-
-        internal void Wide(Span<double> values)
-        {
-            for (int i = 0; i < values.Length; i++)
-            {
-                values[i] = Wide();
-            }
-        }
-
-        private ReadOnlySpan<byte> Take(int count)
-        {
-            if (_rest.Length < count)
-            {
-                throw new RecordFormatException("a temperature series is damaged: it ends too early");
-            }
-
-            ReadOnlySpan<byte> taken = _rest[..count];
-            _rest = _rest[count..];
-            return taken;
         }
     }
 }

@@ -69,7 +69,11 @@ internal static class StoreFile
         _ = command.ExecuteNonQuery();
     }
 
-    /// <summary>Reads the header bytes without SQLite, so that nothing at all is created beside a file that is refused.</summary>
+    /// <summary>
+    /// Reads the header bytes without SQLite, so that nothing at all is created beside a file that is refused. Closing the handle takes
+    /// SQLite's own POSIX locks away where this process has the store open already (sqlite.org/howtocorrupt.html, 2.2); SQLite notices
+    /// that by itself from 3.51 on, and a test holds it to that.
+    /// </summary>
     /// <returns>Whether there is a file with content.</returns>
     private static bool LookAtHeader(string path, int known)
     {
@@ -135,27 +139,32 @@ internal static class StoreFile
     /// Proves the file with SQLite, reading only. When a write-ahead log was left over from a process that died, closing would carry
     /// it over into the file; that is held back until the file is known to be sound.
     /// </summary>
-    private static void Examine(SqliteConnection connection, string path, int known, bool leftOver)
+    /// <remarks>
+    /// All looks are in one read transaction, so that they see one state of the file. Otherwise another process that makes the store
+    /// meanwhile can come in between: a file with no mark yet, but with a version or tables already, would pass for another program's.
+    /// </remarks>
+    internal static void Examine(SqliteConnection connection, string path, int known, bool leftOver)
     {
         if (leftOver)
         {
             CarryOverOnClose(connection, false);
         }
 
-        int application = StoreSchema.ApplicationIdOf(connection);
-        int version = StoreSchema.VersionOf(connection, null);
-        if (application != StoreSchema.ApplicationId && (application != 0 || version != 0 || StoreSchema.HasTables(connection)))
+        using (SqliteTransaction reading = connection.BeginTransaction(deferred: true))
         {
-            throw StoreFaults.NotAStore(path);
-        }
+            int application = StoreSchema.ApplicationIdOf(connection, reading);
+            int version = StoreSchema.VersionOf(connection, reading);
+            if (application != StoreSchema.ApplicationId && (application != 0 || version != 0 || StoreSchema.HasTables(connection, reading)))
+            {
+                throw StoreFaults.NotAStore(path);
+            }
 
-        if (version > known)
-        {
-            throw StoreFaults.Newer(path, version, known);
-        }
+            if (version > known)
+            {
+                throw StoreFaults.Newer(path, version, known);
+            }
 
-        using (SqliteCommand command = new("pragma quick_check(1)", connection))
-        {
+            using SqliteCommand command = new("pragma quick_check(1)", connection, reading);
             string answer = (string)command.ExecuteScalar()!;
             if (answer != "ok")
             {

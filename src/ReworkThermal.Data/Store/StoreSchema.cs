@@ -82,15 +82,15 @@ internal static class StoreSchema
         return (int)(long)command.ExecuteScalar()!;
     }
 
-    internal static int ApplicationIdOf(SqliteConnection connection)
+    internal static int ApplicationIdOf(SqliteConnection connection, SqliteTransaction transaction)
     {
-        using SqliteCommand command = new("pragma application_id", connection);
+        using SqliteCommand command = new("pragma application_id", connection, transaction);
         return (int)(long)command.ExecuteScalar()!;
     }
 
-    internal static bool HasTables(SqliteConnection connection)
+    internal static bool HasTables(SqliteConnection connection, SqliteTransaction transaction)
     {
-        using SqliteCommand command = new("select exists (select 1 from sqlite_schema)", connection);
+        using SqliteCommand command = new("select exists (select 1 from sqlite_schema)", connection, transaction);
         return (long)command.ExecuteScalar()! != 0;
     }
 }

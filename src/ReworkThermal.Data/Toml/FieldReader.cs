@@ -10,6 +10,7 @@ namespace ReworkThermal.Data.Toml;
 /// </summary>
 internal sealed class FieldReader
 {
+    private readonly string _file;
     private readonly TomlValue.Table _table;
     private readonly string _path;
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
@@ -17,16 +18,10 @@ internal sealed class FieldReader
 
     private FieldReader(string file, TomlValue.Table table, string path)
     {
-        File = file;
+        _file = file;
         _table = table;
         _path = path;
     }
-
-    /// <summary>File name used in messages.</summary>
-    internal string File { get; }
-
-    /// <summary>Line on which this table starts.</summary>
-    internal int Line => _table.Line;
 
     /// <summary>Names of all fields, in file order.</summary>
     internal IEnumerable<string> Names => _table.Fields.Keys;
@@ -40,30 +35,22 @@ internal sealed class FieldReader
         string text;
         try
         {
-            text = System.IO.File.ReadAllText(path);
+            text = File.ReadAllText(path);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
-            string rule = System.IO.File.Exists(path) ? "cannot be read: " + problem.Message
+            string rule = File.Exists(path) ? "cannot be read: " + problem.Message
                 : Directory.Exists(path) ? "it is a folder, not a file"
                 : "there is no such file";
             throw new DataFileException([new DataFileProblem(shownAs ?? path, 0, string.Empty, rule)]);
         }
 
-        return Parse(text, shownAs ?? path);
+        string file = shownAs ?? path;
+        return new FieldReader(file, TomlTree.Parse(text, file), string.Empty);
     }
-
-    /// <summary>Reads text that is already in memory.</summary>
-    /// <param name="text">TOML text.</param>
-    /// <param name="file">Name for messages.</param>
-    /// <returns>A reader on the root table.</returns>
-    internal static FieldReader Parse(string text, string file) => new(file, TomlTree.Parse(text, file), string.Empty);
 
     /// <summary>Whether a field is present.</summary>
     internal bool Has(string name) => _table.Fields.ContainsKey(name);
-
-    /// <summary>Line of a field, or of the table when the field is absent.</summary>
-    internal int LineOf(string name) => _table.Fields.TryGetValue(name, out TomlValue? value) ? value.Line : _table.Line;
 
     /// <summary>Required text, not empty.</summary>
     internal string Text(string name)
@@ -198,10 +185,10 @@ internal sealed class FieldReader
     }
 
     /// <summary>An exception that blames a field.</summary>
-    internal DataFileException Wrong(string name, string rule) => new([new DataFileProblem(File, LineOf(name), PathOf(name), rule)]);
+    internal DataFileException Wrong(string name, string rule) => new([new DataFileProblem(_file, LineOf(name), PathOf(name), rule)]);
 
     /// <summary>An exception that blames this table as a whole.</summary>
-    internal DataFileException Wrong(string rule) => new([new DataFileProblem(File, Line, _path, rule)]);
+    internal DataFileException Wrong(string rule) => new([new DataFileProblem(_file, _table.Line, _path, rule)]);
 
     private Estimate<T> Ordered<T>(T central, T low, T high)
         where T : struct, IComparable<T>
@@ -211,10 +198,16 @@ internal sealed class FieldReader
             : throw Wrong("value", "must lie between low and high");
     }
 
+    // One reader a table, so that fields may be read in several goes.
     private FieldReader Child(TomlValue.Table table, string name)
     {
-        FieldReader child = new(File, table, PathOf(name));
-        _children.Add(child);
+        FieldReader? child = _children.Find(c => ReferenceEquals(c._table, table));
+        if (child is null)
+        {
+            child = new FieldReader(_file, table, PathOf(name));
+            _children.Add(child);
+        }
+
         return child;
     }
 
@@ -224,7 +217,7 @@ internal sealed class FieldReader
         {
             if (!_asked.Contains(name))
             {
-                problems.Add(new DataFileProblem(File, value.Line, PathOf(name), $"is not a field of this table; known here: {string.Join(", ", _asked)}"));
+                problems.Add(new DataFileProblem(_file, value.Line, PathOf(name), $"is not a field of this table; known here: {string.Join(", ", _asked)}"));
             }
         }
 
@@ -239,7 +232,7 @@ internal sealed class FieldReader
         _asked.Add(name);
         return _table.Fields.TryGetValue(name, out TomlValue? value)
             ? value
-            : throw new DataFileException([new DataFileProblem(File, Line, PathOf(name), "is missing")]);
+            : throw new DataFileException([new DataFileProblem(_file, _table.Line, PathOf(name), "is missing")]);
     }
 
     private TomlValue.List RequireList(string name) => Require(name) as TomlValue.List ?? throw Wrong(name, "must be a list in square brackets");
@@ -260,6 +253,9 @@ internal sealed class FieldReader
             ? number.Value
             : throw Wrong(name, string.Create(CultureInfo.InvariantCulture, $"must lie between {least} and {most}; got {number.Value}"));
     }
+
+    // Line of a field, or of the table when the field is absent.
+    private int LineOf(string name) => _table.Fields.TryGetValue(name, out TomlValue? value) ? value.Line : _table.Line;
 
     private string Got(string name) => _table.Fields[name] is TomlValue.Text text ? $"; got '{text.Value}'" : string.Empty;
 

@@ -108,13 +108,13 @@ internal static class TomlTree
             case StringValueSyntax text:
                 return new TomlValue.Text(line, text.Value ?? string.Empty);
             case IntegerValueSyntax integer:
-                return new TomlValue.Number(line, integer.Value, true);
+                return new TomlValue.Number(line, integer.Value);
             case FloatValueSyntax number:
-                return new TomlValue.Number(line, number.Value, false);
+                return new TomlValue.Number(line, number.Value);
             case BooleanValueSyntax truth:
                 return new TomlValue.Truth(line, truth.Value);
-            case DateTimeValueSyntax moment:
-                return new TomlValue.Moment(line, moment.Value.ToString());
+            case DateTimeValueSyntax:
+                return new TomlValue.Moment(line);
             case ArraySyntax array:
                 return new TomlValue.List(line, [.. array.Items.Select(i => Convert(i.Value!, file))]);
             case InlineTableSyntax inline:

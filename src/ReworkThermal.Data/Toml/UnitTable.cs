@@ -5,7 +5,8 @@ namespace ReworkThermal.Data.Toml;
 
 /// <summary>
 /// The units a data file may use, per kind of quantity. Reading is by exact text, so that a typing error is caught instead of
-/// guessed at, and by the invariant culture.
+/// guessed at, and by the invariant culture. UnitsNet knows thermal resistance per area only; a resistance in K/W is a plain number in a
+/// field whose name ends in <c>_k_per_w</c>.
 /// </summary>
 internal static class UnitTable
 {
@@ -98,12 +99,6 @@ internal static class UnitTable
     internal static readonly Quantity<Entropy, EntropyUnit> HeatCapacities = new("a heat capacity", (n, u) => Entropy.From(n, u), new()
     {
         ["J/K"] = EntropyUnit.JoulePerKelvin,
-    });
-
-    // UnitsNet knows thermal resistance per area only; a resistance in K/W is a plain number in a field whose name ends in _k_per_w.
-    internal static readonly Quantity<ThermalResistance, ThermalResistanceUnit> AreaThermalResistances = new("a thermal resistance of an area", (n, u) => ThermalResistance.From(n, u), new()
-    {
-        ["m2K/W"] = ThermalResistanceUnit.SquareMeterKelvinPerWatt,
     });
 
     internal static readonly Quantity<VolumeFlow, VolumeFlowUnit> VolumeFlows = new("a volume flow", (n, u) => VolumeFlow.From(n, u), new()

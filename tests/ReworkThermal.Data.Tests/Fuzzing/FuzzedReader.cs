@@ -40,7 +40,7 @@ internal sealed record FuzzedReader(string Name, IReadOnlyList<(string File, str
         new("series as CSV", [("series.csv", "time_s,temperature_c\n0,24.1\n0.5,118.6\n1.0,181.2\n6.0,41.0\n")], (file, text, _) => SeriesCsv.Read(text, file)),
         new("jobs as JSON", [("jobs.json", ExportedJobs())], ReadJobs),
         new("calibrations", [("board.toml", BoardRecordWriter.TextOf(CalibrationFolderTests.Record()))], (file, text, folder) => BoardRecordReader.Read(Written(file, text, folder))),
-        new("compositions", [("", "Sn96.5Ag3Cu0.5"), ("", "SnAg3Cu0.5"), ("", "In51Bi32.5Sn16.5"), ("", "Sn99.3Cu0.65Ni0.05")], (_, text, _) => _ = AlloyDesignation.Read(text)),
+        new("compositions", [("", "Sn96.5Ag3Cu0.5"), ("", "SnAg3Cu0.5"), ("", "In51Bi32.5Sn16.5"), ("", "Sn99.3Cu0.65Ni0.05")], (_, text, _) => ReadComposition(text)),
     ];
 
     private static IReadOnlyList<(string File, string Text)> Shipped(params string[] folders) =>
@@ -71,6 +71,15 @@ internal sealed record FuzzedReader(string Name, IReadOnlyList<(string File, str
 
         _ = Written(file, text, folder);
         _ = ThermodynamicFiles.Load(folder["alloys/thermodynamics"]);
+    }
+
+    // A designation is typed by a person, so its refusal is an answer, not an exception; here it counts as the refusal that it is.
+    private static void ReadComposition(string text)
+    {
+        if (AlloyDesignation.Read(text) is DesignationReading.Refused refused)
+        {
+            throw new DataFileException([new DataFileProblem("composition", 0, string.Empty, refused.Reason)]);
+        }
     }
 
     private static void ReadJobs(string file, string text, TemporaryFolder folder)

@@ -7,21 +7,9 @@ namespace ReworkThermal.Data.Tests.Limits;
 /// <summary>Reading the shipped limits, and what is said when a file is not in order.</summary>
 public sealed class LimitsFolderTests : IDisposable
 {
-    private readonly DirectoryInfo _root = Directory.CreateTempSubdirectory("limits-test-");
+    private readonly ShippedCopy _copy = new();
 
-    public LimitsFolderTests()
-    {
-        string limits = Path.Combine(_root.FullName, "profiles", "limits");
-        Directory.CreateDirectory(limits);
-        DataRoot shipped = DataRoot.BesideProgram;
-        File.Copy(Path.Combine(shipped.Profiles, "sources.toml"), Path.Combine(_root.FullName, "profiles", "sources.toml"));
-        foreach (string file in Directory.GetFiles(Path.Combine(shipped.Profiles, "limits")))
-        {
-            File.Copy(file, Path.Combine(limits, Path.GetFileName(file)));
-        }
-    }
-
-    public void Dispose() => _root.Delete(recursive: true);
+    public void Dispose() => _copy.Dispose();
 
     [Fact]
     public void Shipped_files_are_in_order()
@@ -65,13 +53,9 @@ public sealed class LimitsFolderTests : IDisposable
     [InlineData("prior-heat.toml", "name = \"touched\"", "name = \"sound\"", "prior[2].name", "used by an earlier entry")]
     public void A_fault_is_named_with_file_line_and_field(string file, string good, string bad, string field, string rule)
     {
-        string path = Path.Combine(_root.FullName, "profiles", "limits", file);
-        string text = File.ReadAllText(path);
-        int at = text.IndexOf(good, StringComparison.Ordinal);
-        Assert.True(at >= 0, "the shipped file no longer holds the text that this test spoils");
-        File.WriteAllText(path, text[..at] + bad + text[(at + good.Length)..]);
-        DataFileProblem problem = Assert.Single(Assert.Throws<DataFileException>(() => LimitsFolder.Load(new DataRoot(_root.FullName))).Problems);
-        Assert.Equal(path, problem.File);
+        _copy.Spoil("profiles/limits/" + file, good, bad);
+        DataFileProblem problem = Assert.Single(Assert.Throws<DataFileException>(() => LimitsFolder.Load(_copy.Data)).Problems);
+        Assert.Equal(_copy["profiles/limits/" + file], problem.File);
         Assert.Equal(field, problem.Field);
         Assert.Contains(rule, problem.Rule, StringComparison.Ordinal);
         Assert.True(problem.Line > 0);
@@ -80,21 +64,21 @@ public sealed class LimitsFolderTests : IDisposable
     [Fact]
     public void The_line_is_that_of_the_fault()
     {
-        string path = Path.Combine(_root.FullName, "profiles", "limits", "damage.toml");
+        string path = _copy["profiles/limits/damage.toml"];
         string[] lines = File.ReadAllLines(path);
         int line = Array.IndexOf(lines, "value = 0.08");
         lines[line] = "value = \"0.08\"";
         File.WriteAllLines(path, lines);
-        DataFileException fault = Assert.Throws<DataFileException>(() => LimitsFolder.Load(new DataRoot(_root.FullName)));
+        DataFileException fault = Assert.Throws<DataFileException>(() => LimitsFolder.Load(_copy.Data));
         Assert.Equal(line + 1, fault.Problems[0].Line);
     }
 
     [Fact]
     public void A_missing_file_is_named()
     {
-        string path = Path.Combine(_root.FullName, "profiles", "limits", "prior-heat.toml");
+        string path = _copy["profiles/limits/prior-heat.toml"];
         File.Delete(path);
-        DataFileException fault = Assert.Throws<DataFileException>(() => LimitsFolder.Load(new DataRoot(_root.FullName)));
+        DataFileException fault = Assert.Throws<DataFileException>(() => LimitsFolder.Load(_copy.Data));
         Assert.Equal(path, fault.Problems[0].File);
         Assert.Contains("no such file", fault.Problems[0].Rule, StringComparison.Ordinal);
     }
@@ -102,9 +86,9 @@ public sealed class LimitsFolderTests : IDisposable
     [Fact]
     public void A_file_that_is_not_TOML_is_named_with_its_line()
     {
-        string path = Path.Combine(_root.FullName, "profiles", "limits", "damage.toml");
+        string path = _copy["profiles/limits/damage.toml"];
         File.AppendAllText(path, "\n[broken\n");
-        DataFileException fault = Assert.Throws<DataFileException>(() => LimitsFolder.Load(new DataRoot(_root.FullName)));
+        DataFileException fault = Assert.Throws<DataFileException>(() => LimitsFolder.Load(_copy.Data));
         Assert.Contains(fault.Problems, p => p.File == path && p.Line > 200 && p.Rule.StartsWith("not valid TOML", StringComparison.Ordinal));
     }
 }

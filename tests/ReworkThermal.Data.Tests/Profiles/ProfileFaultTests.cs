@@ -6,7 +6,7 @@ namespace ReworkThermal.Data.Tests.Profiles;
 /// <summary>A profile that cannot be is refused with file, line, field and what would be right.</summary>
 public sealed class ProfileFaultTests(ITestOutputHelper output) : IDisposable
 {
-    private readonly string _folder = Directory.CreateTempSubdirectory("rework-thermal-profiles-").FullName;
+    private readonly ShippedCopy _copy = new();
 
     [Theory]
     [InlineData("joints/jack-anchor-six-layer.toml", "width = \"0.8 mm\"", "width = \"1.4 mm\"", "leg.width", "does not go through a hole")]
@@ -23,14 +23,9 @@ public sealed class ProfileFaultTests(ITestOutputHelper output) : IDisposable
     [InlineData("metals/copper.toml", "name = \"copper\"", "name = \"copper\"\ncolour = \"red\"", "colour", "is not a field of this table")]
     public void Faulty_profile_is_refused(string file, string good, string bad, string field, string rule)
     {
-        CopyProfiles();
-        string path = Path.Combine(_folder, "profiles", file);
-        string text = File.ReadAllText(path);
-        Assert.Contains(good, text, StringComparison.Ordinal);
-        int at = text.IndexOf(good, StringComparison.Ordinal);
-        File.WriteAllText(path, text[..at] + bad + text[(at + good.Length)..]);
+        _copy.Spoil("profiles/" + file, good, bad);
 
-        DataFileException problem = Assert.Throws<DataFileException>(() => ProfileLibrary.Load(new DataRoot(_folder)));
+        DataFileException problem = Assert.Throws<DataFileException>(() => ProfileLibrary.Load(_copy.Data));
         output.WriteLine(problem.Message);
         Assert.Contains(problem.Problems, p =>
             p.File.EndsWith(file.Replace('/', Path.DirectorySeparatorChar), StringComparison.Ordinal)
@@ -39,16 +34,5 @@ public sealed class ProfileFaultTests(ITestOutputHelper output) : IDisposable
             && p.Rule.Contains(rule, StringComparison.Ordinal));
     }
 
-    public void Dispose() => Directory.Delete(_folder, true);
-
-    private void CopyProfiles()
-    {
-        string from = DataRoot.BesideProgram.Profiles;
-        foreach (string file in Directory.EnumerateFiles(from, "*", SearchOption.AllDirectories))
-        {
-            string to = Path.Combine(_folder, "profiles", Path.GetRelativePath(from, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(to)!);
-            File.Copy(file, to);
-        }
-    }
+    public void Dispose() => _copy.Dispose();
 }

@@ -9,21 +9,11 @@ public sealed class ThermodynamicFilesTests : IDisposable
 {
     private static readonly string _shipped = Path.Combine(DataRoot.BesideProgram.Alloys, "thermodynamics");
 
-    private readonly string _root = Directory.CreateTempSubdirectory("thermodynamics").FullName;
+    private readonly ShippedCopy _copy = new();
 
-    private string Folder => Path.Combine(_root, "thermodynamics");
+    private string Folder => _copy["alloys/thermodynamics"];
 
-    public ThermodynamicFilesTests()
-    {
-        Directory.CreateDirectory(Folder);
-        File.Copy(Path.Combine(DataRoot.BesideProgram.Alloys, "sources.toml"), Path.Combine(_root, "sources.toml"));
-        foreach (string file in Directory.EnumerateFiles(_shipped, "*.toml"))
-        {
-            File.Copy(file, Path.Combine(Folder, Path.GetFileName(file)));
-        }
-    }
-
-    public void Dispose() => Directory.Delete(_root, true);
+    public void Dispose() => _copy.Dispose();
 
     [Fact]
     public void Load_OfShippedFiles_KnowsEveryPairOfElements()
@@ -52,7 +42,7 @@ public sealed class ThermodynamicFilesTests : IDisposable
     [Fact]
     public void Recompute_AfterAParameterChanged_ReportsTheDrift()
     {
-        Replace("pb-sn.toml", "constant = 5368.0", "constant = 5468.0");
+        _copy.Spoil("alloys/thermodynamics/pb-sn.toml", "constant = 5368.0", "constant = 5468.0");
         InvariantComparison row = InvariantChecks.Recompute(ThermodynamicFiles.Load(Folder)).Single(r => r.System.Title == "Pb-Sn");
         Assert.False(row.Unchanged);
     }
@@ -62,7 +52,7 @@ public sealed class ThermodynamicFilesTests : IDisposable
     [Fact]
     public void Recompute_WithTheWrongLatticeStability_MovesTheTinLeadEutectic()
     {
-        Replace("unary.toml", "plus = [{ constant = 5510.0, T = -8.46 }]\nsource = \"NgaiChang1981\"", "plus = [{ constant = 4150.0, T = -5.2 }]\nsource = \"NgaiChang1981\"");
+        _copy.Spoil("alloys/thermodynamics/unary.toml", "plus = [{ constant = 5510.0, T = -8.46 }]\nsource = \"NgaiChang1981\"", "plus = [{ constant = 4150.0, T = -5.2 }]\nsource = \"NgaiChang1981\"");
         InvariantComparison row = InvariantChecks.Recompute(ThermodynamicFiles.Load(Folder)).Single(r => r.System.Title == "Pb-Sn");
         Assert.Equal(181.4, row.ComputedCelsius!.Value, 0.1);
     }
@@ -74,7 +64,7 @@ public sealed class ThermodynamicFilesTests : IDisposable
     [InlineData("0.0", 184.5)]
     public void Melting_OfLeadContaminatedSolder_NeedsCopperBarredFromLead(string guard, double solidus)
     {
-        Replace("cu-pb.toml", "constant = 60000.0", $"constant = {guard}");
+        _copy.Spoil("alloys/thermodynamics/cu-pb.toml", "constant = 60000.0", $"constant = {guard}");
         PhaseEngine engine = new(ThermodynamicFiles.Load(Folder));
         MassFractions alloy = MassFractions.Of((Element.Sn, 93.15), (Element.Pb, 3.7), (Element.Ag, 2.7), (Element.Cu, 0.45));
         Assert.Equal(solidus, Assert.IsType<MeltingOutcome.Found>(engine.MeltingOf(alloy)).Behaviour.Solidus.DegreesCelsius, 0.3);
@@ -94,7 +84,7 @@ public sealed class ThermodynamicFilesTests : IDisposable
     [InlineData("phases.toml", "liquid = true", "liquid = false", "phase", "exactly one")]
     public void Load_OfAFileWithAnError_NamesFileLineAndField(string file, string right, string wrong, string field, string rule)
     {
-        Replace(file, right, wrong);
+        _copy.Spoil("alloys/thermodynamics/" + file, right, wrong);
         DataFileException problem = Assert.Throws<DataFileException>(() => ThermodynamicFiles.Load(Folder));
         DataFileProblem first = problem.Problems[0];
         Assert.EndsWith(file, first.File, StringComparison.Ordinal);
@@ -121,13 +111,4 @@ public sealed class ThermodynamicFilesTests : IDisposable
 
     private static IEnumerable<string> Titles(ThermodynamicDatabase database, SystemStatus status) =>
         database.Systems.Where(s => s.Status == status).Select(s => s.Title).Order(StringComparer.Ordinal);
-
-    private void Replace(string file, string right, string wrong)
-    {
-        string path = Path.Combine(Folder, file);
-        string text = File.ReadAllText(path);
-        Assert.Contains(right, text, StringComparison.Ordinal);
-        int at = text.IndexOf(right, StringComparison.Ordinal);
-        File.WriteAllText(path, string.Concat(text.AsSpan(0, at), wrong, text.AsSpan(at + right.Length)));
-    }
 }

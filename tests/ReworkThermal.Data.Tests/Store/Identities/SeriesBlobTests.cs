@@ -32,6 +32,10 @@ public sealed class SeriesBlobTests
     }
 
     [Fact]
+    public void Minus_zero_comes_back_as_minus_zero() =>
+        Assert.True(Same(InterfaceSeries.Measured(new TemperatureHistory([0, 1, 2], [-0.0, 0.5, -0.0]))));
+
+    [Fact]
     public void A_simulated_touch_of_ten_seconds_takes_under_a_hundred_bytes()
     {
         InterfaceSeries series = InterfaceSeries.Simulated(SampleJobs.Ramp(101));
