@@ -84,6 +84,8 @@ internal static class ScreenClockWords
 
     internal static string Air(double celsius, double flow) => string.Create(CultureInfo.InvariantCulture, $"{celsius:0} °C at {flow:0.#} L/min");
 
+    internal const string AirFirst = "air first, then the iron: see 3";
+
     internal static string PlanTimes(AcceptedPlan plan) => string.Create(
         CultureInfo.InvariantCulture,
         $"dwell {plan.Dwell.Seconds:0.0} s   stop {plan.Stop.Seconds:0.0} s");

@@ -127,10 +127,14 @@ internal static class ScreenPlanWords
         return tools.Count > 0 ? string.Join(", ", tools) : "no heat";
     }
 
-    /// <summary>As <see cref="Tools"/>, without the name of the preheater.</summary>
-    internal static string Settings(TouchLine touch) => touch.Preheater is null
-        ? Tools(touch)
-        : string.Create(CultureInfo.InvariantCulture, $"{Tools(touch with { Preheater = null })}, board {touch.Board.DegreesCelsius:0} °C");
+    /// <summary>As <see cref="Tools"/>, short: without the name of the preheater, and of air that helps an iron without its nozzle and flow.</summary>
+    internal static string Settings(TouchLine touch)
+    {
+        string tools = touch is { IronSetting: { } iron, Air: { } help }
+            ? string.Create(CultureInfo.InvariantCulture, $"{touch.Iron} {iron.DegreesCelsius:0} °C after {help.Lead.Seconds:0.#} s of air at {help.Setting.DegreesCelsius:0} °C")
+            : Tools(touch with { Preheater = null });
+        return touch.Preheater is null ? tools : string.Create(CultureInfo.InvariantCulture, $"{tools}, board {touch.Board.DegreesCelsius:0} °C");
+    }
 
     internal static string Times(PlanLine line) => string.Create(
         CultureInfo.InvariantCulture,

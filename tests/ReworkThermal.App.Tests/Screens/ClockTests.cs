@@ -1,6 +1,7 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data.Store;
 using Terminal.Gui.Input;
 using UnitsNet;
 
@@ -180,6 +181,25 @@ public sealed class ClockTests
         screen.Keys(Key.Backspace, Key.Backspace).Type(".5").Keys(Key.Enter).Until(() => screen.Stored.OpenTouches.Count == 0);
         Assert.Equal(1.5, screen.Stored.Exposures.Single().What.Dwell.Seconds, 6);
         Assert.Equal(screen.Stored.Entries.First(e => e.What is JobEvent.TouchStarted).At, screen.Stored.Exposures.Single().What.StartedAt);
+    }
+
+    [Theory]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void A_plan_with_iron_and_air_reminds_that_the_air_goes_first(int width, int height)
+    {
+        using InMemoryJobStore store = new();
+        using (ScreenHarness before = new(store: store))
+        {
+            Ready(before);
+            AcceptedPlan both = new(null, null, Temperature.FromDegreesCelsius(340), null, Temperature.FromDegreesCelsius(400), VolumeFlow.FromLitersPerMinute(40), Duration.FromSeconds(4), Duration.FromSeconds(9), 1, "invented");
+            Assert.IsType<RecordOutcome.Recorded>(new JobDesk(store, TimeProvider.System, new RandomIdSource()).Record(before.State.Job!.Id, new JobEvent.PlanAccepted(both)));
+            Assert.DoesNotContain("air first", before.Screen, StringComparison.Ordinal);
+        }
+
+        using ScreenHarness screen = new(width, height, store);
+        screen.Until("Pump controller").Keys(Key.Enter).Until(() => screen.State.Job is not null).Keys(Key.D4);
+        Assert.Contains("air first, then the iron: see 3", screen.Screen, StringComparison.Ordinal);
     }
 
     [Fact]

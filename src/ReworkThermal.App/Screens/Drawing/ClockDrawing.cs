@@ -63,6 +63,11 @@ internal static class ClockDrawing
         Setting("A", ScreenClockWords.AirName, clock is { AirCelsius: double air, AirLitresPerMinute: double flow } ? $"{ScreenClockWords.Air(air, flow)} {clock.NozzleName}" : ScreenClockWords.NotUsed);
         Setting("B", ScreenClockWords.BoardName, clock.PreheatCelsius is double preheat ? $"{ScreenClockWords.Degrees(preheat)} {clock.PreheaterName}" : ScreenClockWords.NotUsed);
         sheet.Put(panel, 1, row++, job.Plan is { What: { } plan } ? ScreenClockWords.PlanTimes(plan) : ScreenClockWords.NoPlan, Ink.Quiet);
+        if (job.Plan is { What: { IronSet: not null, AirSet: not null } })
+        {
+            sheet.Put(panel, 1, row, ScreenClockWords.AirFirst, Ink.Care);
+        }
+
         row++;
         (string headline, string hint, Ink ink, TimeSpan time) = Headline(state, job);
         sheet.Put(panel, 1, row, headline, ink);
