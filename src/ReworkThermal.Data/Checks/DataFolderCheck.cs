@@ -40,7 +40,11 @@ public static class DataFolderCheck
         ArgumentNullException.ThrowIfNull(root);
         List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader)).Distinct()];
         List<CheckLine> lines = [.. CheckFolder(root, "alloys", complaints), .. CheckFolder(root, "profiles", complaints)];
-        return [.. lines, .. complaints.Where(c => lines.TrueForAll(l => l.File != c.File))];
+        IEnumerable<CheckLine> unread = root.UnreadOwnFiles.Select(f => new CheckLine(
+            root.Shown(f),
+            "file",
+            new CheckOutcome.Failed("is not read: thermodynamic systems are always the shipped ones, because they lean on each other")));
+        return [.. lines, .. complaints.Where(c => lines.TrueForAll(l => l.File != c.File)), .. unread];
     }
 
     private static IEnumerable<CheckLine> CheckFolder(DataRoot root, string folder, List<CheckLine> complaints)

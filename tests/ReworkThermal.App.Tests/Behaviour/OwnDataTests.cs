@@ -21,6 +21,21 @@ public sealed class OwnDataTests
         mark = "seen"
         """;
 
+    [Theory]
+    [InlineData("pb-sn.toml")]
+    [InlineData("xx-yy.toml")]
+    public void An_own_thermodynamic_system_is_said_not_to_be_read(string name)
+    {
+        using TemporaryFolder own = new();
+        Directory.CreateDirectory(Path.Combine(own.Path, "alloys", "thermodynamics"));
+        File.WriteAllText(Path.Combine(own.Path, "alloys", "thermodynamics", name), "this is no system");
+        BenchResult check = Run(own, "data", "check");
+        Assert.Equal(1, check.Code);
+        Assert.Matches(@"is not read:\s+thermodynamic\s+systems\s+are\s+always", check.Out);
+        Assert.Contains("1 failed", check.Out, StringComparison.Ordinal);
+        Assert.Equal(0, Run(own, "melt", "Sn63Pb37").Code);
+    }
+
     [Fact]
     public void An_own_alloy_stands_in_for_the_shipped_one_and_is_marked()
     {
