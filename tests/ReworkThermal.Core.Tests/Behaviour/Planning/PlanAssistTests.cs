@@ -86,7 +86,9 @@ public class PlanAssistTests(ITestOutputHelper output)
             work.Limits.MostDwell.Value,
             CancellationToken.None)!.Value;
         output.WriteLine(FormattableString.Invariant($"{quick.FlowS:0.000} s, {plan.Refit.TimeToFlow.Seconds:0.000} s"));
-        Assert.Equal(plan.Refit.TimeToFlow.Seconds, quick.FlowS!.Value, 0.15);
+
+        // Both choose their steps by an error of a few tenths of a kelvin, and the solder warms by some tens of kelvins in a second.
+        Assert.Equal(plan.Refit.TimeToFlow.Seconds, quick.FlowS!.Value, 0.02);
     }
 
     /// <summary>Of the grid, which takes every second step of the iron, what is left out without a run would not have held the limits: it is run here.</summary>
