@@ -183,6 +183,20 @@ public sealed class ClockTests
         Assert.Equal(screen.Stored.Entries.First(e => e.What is JobEvent.TouchStarted).At, screen.Stored.Exposures.Single().What.StartedAt);
     }
 
+    [Fact]
+    public void A_touch_that_was_cut_short_waits_while_a_text_is_typed()
+    {
+        using InMemoryJobStore store = new();
+        using (ScreenHarness killed = new(store: store))
+        {
+            Ready(killed).Keys(Key.Space).Settle().Wait(2);
+        }
+
+        using ScreenHarness screen = new(store: store, early: [Key.N, Key.P]);
+        Assert.Equal("p", screen.State.Entry?.Text);
+        screen.Keys(Key.Esc, Key.J, Key.Enter).Until("A touch was cut short");
+    }
+
     [Theory]
     [InlineData(80, 24)]
     [InlineData(120, 40)]

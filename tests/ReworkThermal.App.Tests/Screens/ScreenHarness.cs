@@ -23,7 +23,7 @@ internal sealed class ScreenHarness : IDisposable
     private readonly BenchWindow _window;
     private readonly SessionToken _session;
 
-    internal ScreenHarness(int width = 80, int height = 24, IJobStore? store = null, bool real = false, ScreenOptions? options = null)
+    internal ScreenHarness(int width = 80, int height = 24, IJobStore? store = null, bool real = false, ScreenOptions? options = null, params Key[] early)
     {
         Store = store ?? new InMemoryJobStore();
         Engines = new ScriptedBench();
@@ -35,6 +35,7 @@ internal sealed class ScreenHarness : IDisposable
         ScreenOptions wanted = options ?? new ScreenOptions(Plain: false, Light: false, Store: null);
         _window = new BenchWindow(_app, _conductor, Palette.Choose(wanted, _ => null), wanted.Plain);
         _session = _app.Begin(_window)!;
+        _ = Keys(early);
         _conductor.Begin();
         Draw();
         _ = Until(() => State is { Shelf: not null, Jobs.Jobs: not null });

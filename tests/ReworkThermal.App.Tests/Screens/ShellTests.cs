@@ -66,6 +66,17 @@ public sealed class ShellTests
     }
 
     [Fact]
+    public void Keys_that_come_before_the_jobs_are_read_are_kept()
+    {
+        using ScreenHarness place = new(early: Key.D5);
+        Assert.Contains("[5 Record]", place.Screen, StringComparison.Ordinal);
+
+        using ScreenHarness screen = new(early: [Key.N, Key.P, Key.U, Key.M]);
+        screen.Fill("p").Until("Cautions");
+        Assert.Equal("pump", screen.Stored.Brief.Label);
+    }
+
+    [Fact]
     public void Resizing_loses_nothing()
     {
         using ScreenHarness screen = new();

@@ -41,11 +41,11 @@ internal sealed class Conductor : IDisposable
     /// <summary>The moment now.</summary>
     internal Moment Now => new(_time.GetElapsedTime(_began), _time.GetUtcNow());
 
-    /// <summary>Begins: reads jobs and data folders.</summary>
+    /// <summary>Begins: reads jobs and data folders. Keys that came before are kept: the screen is seen a moment earlier.</summary>
     internal void Begin()
     {
         _workers.Start();
-        Take(BenchUpdate.Begin(Now));
+        Take(BenchUpdate.Begin(State, Now));
     }
 
     /// <summary>Applies a message; on the thread of the screens only.</summary>

@@ -7,7 +7,7 @@ namespace ReworkThermal.App.Screens.Update;
 internal static class BenchUpdate
 {
     /// <summary>What is to be done when the program begins.</summary>
-    internal static Step Begin(Moment now) => new Step(new BenchState { Now = now }).Do(new Errand.ListJobs());
+    internal static Step Begin(BenchState state, Moment now) => new Step(state with { Now = now }).Do(new Errand.ListJobs());
 
     /// <summary>Applies a message, and the keys that waited for it.</summary>
     internal static Step Apply(BenchState state, Message message)

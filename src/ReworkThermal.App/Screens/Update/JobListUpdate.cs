@@ -33,7 +33,7 @@ internal static class JobListUpdate
             Jobs = state.Jobs with { Jobs = sorted, Row = Math.Clamp(state.Jobs.Row, 0, Math.Max(0, sorted.Count - 1)) },
             StoreTrouble = null,
         };
-        return listed.Interrupted is { } interrupted && state.Job is null ? Loaded(next, interrupted) : new Step(next);
+        return listed.Interrupted is { } interrupted && state is { Job: null, Entry: null } ? Loaded(next, interrupted) : new Step(next);
     }
 
     /// <summary>A job was read, new or old.</summary>
