@@ -59,14 +59,14 @@ expect "which is left alone on request" see "Nothing was written"
 press Escape Escape Escape
 expect "Escape does not leave" see "[5 Record]"
 press q y
-expect "Q and Y leave" gone "$(pid)"
+expect "Q and Y leave" see "left with 0"
 
 open 80 24
 see "Demo controller"
 process=$(pid)
 kill -TERM "$process"
 expect "SIGTERM ends the program" gone "$process"
-expect "and the terminal is given back" see "Pane is dead (status 0"
+expect "and the terminal is given back" see "left with 0, icanon echo"
 
 open 80 24
 see "Demo controller"

@@ -27,19 +27,28 @@ finish() {
 }
 trap finish EXIT
 
-# open WIDTH HEIGHT [VARIABLE=VALUE...] [-- OPTION...]: the program itself is the pane's process, so that it can be killed by its number.
+# open WIDTH HEIGHT [VARIABLE=VALUE...] [-- OPTION...]: a shell in the pane starts the program, whose number it leaves in a file, and
+# says at the end with what status it left and whether the terminal reads whole lines and echoes again. The shell waits for its child
+# itself: a dead process that is the pane's own may stay a zombie for as long as tmux likes.
 open() {
     local width=$1 height=$2 settings=() options=()
     shift 2
     while [ $# -gt 0 ] && [ "$1" != -- ]; do settings+=("$1"); shift; done
     [ $# -gt 0 ] && shift && options=("$@")
     mux kill-server 2>/dev/null && sleep 0.3
-    mux new-session -d -s bench -x "$width" -y "$height" "cd '$folder' && exec env ${settings[*]} '$program' --store '$folder/jobs.db' --calibrations '$folder/calibrations' ${options[*]}"
-    mux set-option -t bench remain-on-exit on >/dev/null
+    rm -f "$folder/pid"
+    cat >"$folder/start" <<START
+cd '$folder'
+sh -c 'echo \$\$ >pid.new; mv pid.new pid; exec env ${settings[*]} "$program" --store jobs.db --calibrations calibrations ${options[*]}'
+echo "left with \$?,\$(stty -a | grep -o ' icanon')\$(stty -a | grep -o ' echo ')"
+exec sleep 600
+START
+    mux new-session -d -s bench -x "$width" -y "$height" "exec sh '$folder/start'"
+    until [ -s "$folder/pid" ]; do sleep 0.02; done
 }
 
 screen() { mux capture-pane -p -t bench; }
-pid() { mux list-panes -t bench -F '#{pane_pid}'; }
+pid() { cat "$folder/pid"; }
 press() { for key in "$@"; do mux send-keys -t bench "$key"; sleep 0.12; done; }
 write() { mux send-keys -t bench -l "$1"; sleep 0.2; }
 fill() { write "$1"; press Enter; sleep 0.3; }
@@ -69,10 +78,12 @@ expect() {
     fi
 }
 
+# A dead process that nobody has waited for yet is not alive.
+alive() { kill -0 "$1" 2>/dev/null && ! grep -qs '^State:[[:space:]]*Z' "/proc/$1/status"; }
 gone() {
-    local tries=100
-    while [ "$tries" -gt 0 ] && kill -0 "$1" 2>/dev/null; do sleep 0.05; tries=$((tries - 1)); done
-    ! kill -0 "$1" 2>/dev/null
+    local tries=200
+    while [ "$tries" -gt 0 ] && alive "$1"; do sleep 0.05; tries=$((tries - 1)); done
+    ! alive "$1"
 }
 
 # A job on the demo board, with pins, ready for the clock.
