@@ -57,6 +57,8 @@ press n
 expect "which is left alone on request" see "Nothing was written"
 
 press Escape Escape Escape
+# A letter right behind an Escape is that letter with Alt to every terminal.
+sleep 1
 expect "Escape does not leave" see "[5 Record]"
 press q y
 expect "Q and Y leave" see "left with 0"
