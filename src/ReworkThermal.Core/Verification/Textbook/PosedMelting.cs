@@ -7,13 +7,16 @@ namespace ReworkThermal.Core.Verification.Textbook;
 /// <summary>The phase-change cases of the reference table thermal.csv, each giving its quantities in the order of the table.</summary>
 internal static class PosedMelting
 {
+    // A hundredth of ice's [J/(kg K)]. It lengthens the run by 0.02 s of 168 s; a tenth of it costs 20 times the steps for 0.018 s of that.
+    private const double NearlyNoHeat = 20;
+
     internal static readonly Dictionary<string, Func<double[]>> Cases = new(StringComparer.Ordinal)
     {
         ["TB38"] = () => [.. new[] { 0.1, 0.2, 0.5, 1, 2 }.Select(OnePhase)],
         ["TB39"] = () => [.. Casting(false), .. Casting(true)],
         ["TB40"] = TwoPhase,
         ["TB41"] = Pasty,
-        ["TB43"] = () => [IceLayer(2), IceLayer(2040)],
+        ["TB43"] = () => [IceLayer(NearlyNoHeat), IceLayer(2040)],
         ["TB44"] = Lumped,
     };
 
@@ -104,7 +107,7 @@ internal static class PosedMelting
     }
 
     // Water between front and far face starts at the freezing point and conducts twice as well as ice, so that the far face's exchange,
-    // 57 W/m2K to 4.4 °C, reaches the front nearly whole (the water warms by 0.1 K). The first value neglects the heat capacity of the ice.
+    // 57 W/m2K to 4.4 °C, reaches the front nearly whole (the water warms by 0.1 K). The first value all but neglects the heat capacity of the ice.
     private static double IceLayer(double iceHeat)
     {
         const double thickness = 2.5e-3;
