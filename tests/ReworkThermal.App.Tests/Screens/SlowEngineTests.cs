@@ -54,6 +54,19 @@ public sealed class SlowEngineTests
     }
 
     [Fact]
+    public void A_plan_is_said_to_be_in_the_job_when_a_slow_store_has_it_and_its_tools_are_set()
+    {
+        using GatedStore store = new();
+        using ScreenHarness screen = new(store: store);
+        screen.WithJob().Keys(Key.D3, Key.R).Until("smallest budget").Settle();
+        store.Gate.Reset();
+        screen.Keys(Key.CursorDown, Key.K);
+        Assert.DoesNotContain("The plan is in the job", screen.Screen, StringComparison.Ordinal);
+        store.Gate.Set();
+        screen.Until("The plan is in the job").Keys(Key.D4, Key.Space).Settle().Until("TOUCH RUNNING");
+    }
+
+    [Fact]
     public void A_touch_that_is_over_before_the_store_has_kept_its_start_leaves_nothing_open()
     {
         using GatedStore store = new();

@@ -199,7 +199,7 @@ internal static class PlanUpdate
                 PreheaterName = Id(state, line.First.Preheater) ?? state.Clock.PreheaterName,
             },
         };
-        return new Step(next).Record(new JobEvent.PlanAccepted(plan)).Say(ScreenPlanWords.Accepted);
+        return new Step(next).Record(new JobEvent.PlanAccepted(plan));
     }
 
     private static string? Id(BenchState state, string? tool) => tool is null ? null : state.Shelf?.ToolIds.GetValueOrDefault(tool);

@@ -57,9 +57,14 @@ internal static class TouchCourse
             .Do(new Errand.ReleaseRun(clock.Turn, length));
     }
 
-    /// <summary>The store kept something that the clock may wait for.</summary>
+    /// <summary>The store kept something that the clock may wait for. That a plan is in the job is said now, not before: its tools are set now.</summary>
     internal static Step Kept(BenchState state, JobEntry entry, RecordedFor purpose)
     {
+        if (entry.What is JobEvent.PlanAccepted accepted)
+        {
+            return new Step(state with { Clock = ClockSettings.WithPlan(state.Clock, accepted.Plan) }).Say(ScreenPlanWords.Accepted);
+        }
+
         BenchState next = With(state, entry, purpose);
         return next.Clock.Stage is TouchStage.Released { Touch.Entry: not null, Handed: { } handed } ? Logged(next, handed) : new Step(next);
     }
@@ -70,11 +75,6 @@ internal static class TouchCourse
     private static BenchState With(BenchState state, JobEntry entry, RecordedFor purpose)
     {
         ClockState clock = state.Clock;
-        if (entry.What is JobEvent.PlanAccepted accepted)
-        {
-            return state with { Clock = ClockSettings.WithPlan(clock, accepted.Plan) };
-        }
-
         return purpose.Turn != clock.Turn ? state : (purpose.Kind, clock.Stage) switch
         {
             (RecordedForKind.TouchStart, TouchStage.Running running) => ClockUpdate.With(state, running with { Entry = entry.Number }),
