@@ -19,24 +19,23 @@ internal static class ReportCommand
         command.SetAction(parse => options.OnJob(parse, shell, (_, picked) =>
         {
             RecordReport record = RecordMaking.Of(shell, picked.State);
-            List<string> written = [];
-            foreach ((string? path, Func<string> write) in ((string?, Func<string>)[])
-                [(parse.GetValue(html), () => RecordHtml.Of(record)), (parse.GetValue(markdown), () => RecordMarkdown.Of(record))])
+            List<(string Path, byte[] Content)> files = [];
+            if (parse.GetValue(html) is { } page)
             {
-                if (path is null)
-                {
-                    continue;
-                }
-
-                if (UserFiles.Write(path, Encoding.UTF8.GetBytes(write()), parse.GetValue(force)) is { } complaint)
-                {
-                    return new Reply.Misused(complaint);
-                }
-
-                written.Add(path);
+                files.Add((page, Encoding.UTF8.GetBytes(RecordHtml.Of(record))));
             }
 
-            return new Reply.Answered(new RecordView(record, written, picked.Notes));
+            if (parse.GetValue(markdown) is { } text)
+            {
+                files.Add((text, Encoding.UTF8.GetBytes(RecordMarkdown.Of(record))));
+            }
+
+            if (UserFiles.WriteAll(files, parse.GetValue(force)) is { } complaint)
+            {
+                return new Reply.Misused(complaint);
+            }
+
+            return new Reply.Answered(new RecordView(record, [.. files.Select(f => f.Path)], picked.Notes));
         }));
         return command;
     }

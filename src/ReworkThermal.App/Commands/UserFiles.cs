@@ -27,27 +27,57 @@ internal static class UserFiles
     /// <param name="content">Its content.</param>
     /// <param name="force">Whether a file that is there may be replaced.</param>
     /// <returns>Null when all is well, or the complaint.</returns>
-    internal static string? Write(string path, byte[] content, bool force)
+    internal static string? Write(string path, byte[] content, bool force) => WriteAll([(path, content)], force);
+
+    /// <summary>Writes files that belong together: all, or none when one is refused. Each is drafted beside its place before the first takes it.</summary>
+    /// <param name="files">Paths and contents.</param>
+    /// <param name="force">Whether files that are there may be replaced.</param>
+    /// <returns>Null when all is well, or the complaint.</returns>
+    internal static string? WriteAll(IReadOnlyList<(string Path, byte[] Content)> files, bool force)
     {
-        string draft = path + "." + Path.GetRandomFileName() + ".part";
+        Dictionary<string, string> drafts = new(StringComparer.Ordinal);
+        string at = string.Empty;
         try
         {
-            File.WriteAllBytes(draft, content);
-            File.Move(draft, path, overwrite: force);
+            foreach ((string path, byte[] content) in files)
+            {
+                at = path;
+                if (!drafts.TryAdd(Path.GetFullPath(path), path + "." + Path.GetRandomFileName() + ".part"))
+                {
+                    return Refusals.NamedTwice(path);
+                }
+
+                if (Directory.Exists(path) || (!force && File.Exists(path)))
+                {
+                    return NotWritten(path, force, string.Empty);
+                }
+
+                File.WriteAllBytes(drafts[Path.GetFullPath(path)], content);
+            }
+
+            foreach ((string path, byte[] _) in files)
+            {
+                at = path;
+                File.Move(drafts[Path.GetFullPath(path)], path, overwrite: force);
+            }
+
             return null;
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
-            return !force && File.Exists(path) ? Refusals.Exists(path) : Refusals.CannotWrite(path, WhyNot(path) ?? problem.Message);
+            return NotWritten(at, force, problem.Message);
         }
         finally
         {
-            if (File.Exists(draft))
+            foreach (string draft in drafts.Values.Where(File.Exists))
             {
                 File.Delete(draft);
             }
         }
     }
+
+    private static string NotWritten(string path, bool force, string problem) =>
+        !force && File.Exists(path) ? Refusals.Exists(path) : Refusals.CannotWrite(path, WhyNot(path) ?? problem);
 
     // The two usual reasons in words of our own: the system's speak of the draft.
     private static string? WhyNot(string path)

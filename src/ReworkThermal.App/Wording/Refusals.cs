@@ -44,6 +44,8 @@ internal static class Refusals
 
     internal static string Exists(string path) => $"'{path}' exists already and was left as it is; choose another name, or use --force to replace it.";
 
+    internal static string NamedTwice(string path) => $"'{path}' is named for two files; give each a name of its own.";
+
     internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
 
     internal static string CannotWrite(string path, string why) => $"'{path}' cannot be written: {why}";

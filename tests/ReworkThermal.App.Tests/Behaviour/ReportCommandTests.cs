@@ -75,6 +75,20 @@ public sealed partial class ReportCommandTests
     }
 
     [Fact]
+    public void Two_files_are_written_both_or_neither()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        string precious = bench.Folder.Write("precious.md", "precious");
+        string page = Path.Combine(bench.Folder.Path, "page.html");
+        Assert.Contains("exists already", bench.Run("report", "--html", page, "--markdown", precious).Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(page));
+        Assert.Equal("precious", File.ReadAllText(precious));
+        Assert.Contains("is named for two files", bench.Run("report", "--html", page, "--markdown", page).Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(page));
+        Assert.DoesNotContain(Directory.EnumerateFiles(bench.Folder.Path), f => f.EndsWith(".part", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_job_without_a_joint_still_has_a_record_that_says_what_is_missing()
     {
         using JobStoreBench bench = new();

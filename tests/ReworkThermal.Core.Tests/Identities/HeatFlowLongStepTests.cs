@@ -17,13 +17,19 @@ public sealed class HeatFlowLongStepTests(ITestOutputHelper output)
     /// </summary>
     private const double RoomOverTolerance = 0.1;
 
+    /// <summary>
+    /// Share of the heat moved that may be out of balance, per kelvin of the tolerance of a step. Each stage is solved to a share of that
+    /// tolerance, and what is left adds up over the run. Over 6,000 such runs the most was 2.8e-4, over 15,000 more 4.6e-4.
+    /// </summary>
+    private const double UnbalancedPerKelvin = 1e-3;
+
     [Property(MaxTest = 60)]
     public Property A_run_through_melting_ends_in_balance_between_the_coldest_and_the_hottest_around_it(int seed)
     {
         HeatFlowLongSteps run = new(seed);
         bool ended = run.Run();
         double room = RoomOverTolerance * run.ToleranceK;
-        return (ended && run.AboveK <= room && run.BelowK <= room && run.Engine.Ledger.BalanceError < 1e-3)
+        return (ended && run.AboveK <= room && run.BelowK <= room && run.Engine.Ledger.BalanceError < UnbalancedPerKelvin * run.ToleranceK)
             .Label($"seed {seed}: {run}: ended {ended} at {run.Engine.TimeS:0.0} s, {run.AboveK:0.000} K above, {run.BelowK:0.000} K below, balance {run.Engine.Ledger.BalanceError:0.0e0}");
     }
 
@@ -50,6 +56,6 @@ public sealed class HeatFlowLongStepTests(ITestOutputHelper output)
         output.WriteLine($"{run}: {run.Engine.Steps} steps, {run.Engine.Rejections} thrown away, {run.Engine.Unsolved} of them unsolved, {run.Engine.Solver.Solves} solves");
         Assert.InRange(run.AboveK, double.NegativeInfinity, RoomOverTolerance * run.ToleranceK);
         Assert.InRange(run.BelowK, double.NegativeInfinity, RoomOverTolerance * run.ToleranceK);
-        Assert.InRange(run.Engine.Ledger.BalanceError, 0, 1e-3);
+        Assert.InRange(run.Engine.Ledger.BalanceError, 0, UnbalancedPerKelvin * run.ToleranceK);
     }
 }

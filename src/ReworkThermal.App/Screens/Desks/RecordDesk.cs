@@ -25,11 +25,8 @@ internal sealed class RecordDesk(DataRoot data, JobWorkshop workshop, string fol
         }
 
         RecordReport record = RecordMaking.Of(data, workshop, job);
-        string? complaint = Put(page, RecordHtml.Of(record), replace) ?? Put(markdown, RecordMarkdown.Of(record), replace);
-        return complaint is not null
+        return UserFiles.WriteAll([(page, Encoding.UTF8.GetBytes(RecordHtml.Of(record))), (markdown, Encoding.UTF8.GetBytes(RecordMarkdown.Of(record)))], replace) is { } complaint
             ? new RecordAnswer.Failed(complaint)
             : new RecordAnswer.Written([page, markdown]);
     }
-
-    private static string? Put(string path, string text, bool replace) => UserFiles.Write(path, Encoding.UTF8.GetBytes(text), replace);
 }
