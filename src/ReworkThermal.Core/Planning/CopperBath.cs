@@ -11,7 +11,9 @@ namespace ReworkThermal.Core.Planning;
 internal static class CopperBath
 {
     private const double StepK = 20;
-    private const double HottestC = 360;
+
+    // Solder gets no hotter than what touches it; irons are set to 450 °C at the most.
+    private const double HottestC = 450;
 
     /// <summary>The solder of one touch on a joint; null when it forms no compound with copper that could saturate it.</summary>
     internal static MoltenContact? Of(PhaseEngine engine, SolderProperties properties, Joint joint, MassFractions solder, Temperature flow, double freshCopper) =>
@@ -24,7 +26,7 @@ internal static class CopperBath
     {
         List<double> celsius = [];
         List<double> saturation = [];
-        for (double t = Math.Max(flow.DegreesCelsius, 150); t <= HottestC; t += StepK)
+        for (double t = Math.Max(flow.DegreesCelsius, 150); t < HottestC + StepK; t += StepK)
         {
             if (engine.CopperSolubility(solder, Temperature.FromDegreesCelsius(t)) is SolubilityOutcome.Found found)
             {
