@@ -44,7 +44,8 @@ echo "left with \$?,\$(stty -a | grep -o ' icanon')\$(stty -a | grep -o ' echo '
 exec sleep 600
 START
     mux new-session -d -s bench -x "$width" -y "$height" "exec sh '$folder/start'"
-    until [ -s "$folder/pid" ]; do sleep 0.02; done
+    local tries=500
+    until [ -s "$folder/pid" ] || [ "$tries" -eq 0 ]; do sleep 0.02; tries=$((tries - 1)); done
 }
 
 screen() { mux capture-pane -p -t bench; }
