@@ -12,7 +12,8 @@ internal static class CopperBath
 {
     private const double StepK = 20;
 
-    // Solder gets no hotter than what touches it; irons are set to 450 °C at the most.
+    // Solder gets no hotter than what touches it, and shipped irons are set to 450 °C at the most. For an own iron or hot air beyond
+    // that, the last two samples are continued.
     private const double HottestC = 450;
 
     /// <summary>The solder of one touch on a joint; null when it forms no compound with copper that could saturate it.</summary>
