@@ -1,6 +1,9 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Heating;
+using ReworkThermal.Core.Reports.Solders;
+using ReworkThermal.Core.Reports.Plans;
+using ReworkThermal.Core.Reports.Records;
 using UnitsNet;
 
 namespace ReworkThermal.App.Tests;
@@ -54,7 +57,7 @@ internal static class SampleReports
                 "an invented gauge governs",
                 "an invented limit",
                 null,
-                [new Core.Planning.NeighbourStrain("C1", Core.Planning.NeighbourStrainKind.Rate, 5, 2, 4, "K/s")],
+                [new Core.Planning.Pads.NeighbourStrain("C1", Core.Planning.Pads.NeighbourStrainKind.Rate, 5, 2, 4, "K/s")],
                 ["An invented caution."]),
         ],
         null,

@@ -1,4 +1,7 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Posing;
 using UnitsNet;
 
 namespace ReworkThermal.Benchmarks;

@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Materials;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Profiles;

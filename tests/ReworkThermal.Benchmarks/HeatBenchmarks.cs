@@ -1,5 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Posing;
+using ReworkThermal.Core.HeatFlow.Solving;
 using UnitsNet;
 
 namespace ReworkThermal.Benchmarks;

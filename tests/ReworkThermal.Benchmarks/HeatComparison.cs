@@ -1,6 +1,8 @@
 using System.Diagnostics;
 using System.Text.Json;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Posing;
+using ReworkThermal.Core.HeatFlow.Solving;
 using UnitsNet;
 
 namespace ReworkThermal.Benchmarks;

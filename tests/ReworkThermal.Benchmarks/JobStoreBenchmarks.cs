@@ -6,6 +6,7 @@ using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Requests;
 using ReworkThermal.Data.Store;

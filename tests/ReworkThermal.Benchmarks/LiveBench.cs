@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using UnitsNet;
 
 namespace ReworkThermal.Benchmarks;

@@ -1,6 +1,9 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Solving;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using static ReworkThermal.Core.Verification.Textbook.Posing;

@@ -4,6 +4,7 @@ using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Data.Requests;
 using UnitsNet;
 using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;

@@ -2,8 +2,9 @@ using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Planning.Touches;
+using ReworkThermal.Core.Reports.Records;
 using UnitsNet;
 using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
 

@@ -2,7 +2,7 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Calibration;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Data.Calibrations;
 
 namespace ReworkThermal.App.Commands;

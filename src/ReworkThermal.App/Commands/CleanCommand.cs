@@ -3,7 +3,7 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Mixing;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Data.Requests;
 using UnitsNet;
 

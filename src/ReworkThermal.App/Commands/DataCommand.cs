@@ -1,7 +1,9 @@
 using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Checks;
+using ReworkThermal.Core.Reports.Solders;
+using ReworkThermal.Core.Reports.Records;
 using ReworkThermal.Data.Checks;
 using ReworkThermal.Data.Thermodynamics;
 

@@ -3,8 +3,8 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Phases;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Reports.Heating;
 using ReworkThermal.Data.Cases;
 using ReworkThermal.Data.Requests;
 

@@ -1,6 +1,7 @@
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Commands;
 

@@ -5,6 +5,7 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Profiles;

@@ -3,7 +3,7 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Commands;
 

@@ -3,7 +3,7 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Uncertainty;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Calibrations;
 using ReworkThermal.Data.Requests;

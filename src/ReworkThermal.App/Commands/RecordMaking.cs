@@ -2,8 +2,8 @@ using System.Security.Cryptography;
 using System.Text;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Reports.Records;
 using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Commands;

@@ -2,7 +2,7 @@ using System.CommandLine;
 using System.Text;
 using ReworkThermal.App.Rendering.Record;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Commands;
 

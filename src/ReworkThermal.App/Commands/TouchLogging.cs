@@ -3,8 +3,9 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Mixing;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Planning.Touches;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Commands;
 

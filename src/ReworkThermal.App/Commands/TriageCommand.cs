@@ -5,7 +5,7 @@ using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Triage;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Data.Calibrations;
 
 namespace ReworkThermal.App.Commands;

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Checks;
 using ReworkThermal.Core.Verification;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Limits;

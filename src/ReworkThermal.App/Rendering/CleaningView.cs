@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Rendering;
 

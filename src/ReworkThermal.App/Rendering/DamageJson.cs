@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Damage.Pulling;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Checks;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

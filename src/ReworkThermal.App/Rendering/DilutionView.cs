@@ -1,6 +1,6 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,8 +1,9 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Damage.Dwelling;
+using ReworkThermal.Core.Damage.Pulling;
+using ReworkThermal.Core.Planning.Touches;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

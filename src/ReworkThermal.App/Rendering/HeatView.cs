@@ -1,8 +1,9 @@
 using System.Text.Json;
 using ReworkThermal.App.Rendering.Charts;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.HeatFlow.Readings;
+using ReworkThermal.Core.Reports.Heating;
+using ReworkThermal.Core.Reports.Plans;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
 using UnitsNet;
 
 namespace ReworkThermal.App.Rendering;

@@ -2,8 +2,10 @@ using System.Globalization;
 using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Damage.Dwelling;
+using ReworkThermal.Core.Damage.Pulling;
+using ReworkThermal.Core.Planning.Touches;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,6 +1,6 @@
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Reports.Plans;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

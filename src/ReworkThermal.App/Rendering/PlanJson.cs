@@ -1,7 +1,9 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Reports.Solders;
+using ReworkThermal.Core.Reports.Plans;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,7 +1,9 @@
 using System.Globalization;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
+using ReworkThermal.Core.Reports.Plans;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 
 namespace ReworkThermal.App.Rendering;
 

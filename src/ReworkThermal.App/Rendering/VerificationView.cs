@@ -1,7 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Checks;
 using ReworkThermal.Core.Verification;
 
 namespace ReworkThermal.App.Rendering;

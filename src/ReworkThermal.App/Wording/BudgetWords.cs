@@ -1,5 +1,5 @@
 using System.Globalization;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Wording;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Wording;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Wording;
 

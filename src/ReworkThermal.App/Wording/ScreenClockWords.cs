@@ -1,6 +1,6 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Wording;

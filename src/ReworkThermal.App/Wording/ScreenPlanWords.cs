@@ -1,6 +1,7 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Wording;
 

@@ -1,4 +1,6 @@
 using System.Globalization;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
 
 namespace ReworkThermal.Core.Damage;
 

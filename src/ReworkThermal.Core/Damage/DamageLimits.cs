@@ -1,3 +1,6 @@
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
+
 namespace ReworkThermal.Core.Damage;
 
 /// <summary>Everything the data files say about damage.</summary>

@@ -1,3 +1,6 @@
+using ReworkThermal.Core.Damage.Dwelling;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Damage;

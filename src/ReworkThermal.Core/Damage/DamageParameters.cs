@@ -1,3 +1,6 @@
+using ReworkThermal.Core.Damage.Mechanisms;
+using ReworkThermal.Core.Damage.Pulling;
+
 namespace ReworkThermal.Core.Damage;
 
 /// <summary>Everything the damage model takes from data files besides the class of laminate.</summary>

@@ -1,3 +1,6 @@
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Readings;
+
 namespace ReworkThermal.Core.HeatFlow;
 
 /// <summary>Results of a heat-flow run. All series share the sample times of <see cref="Seconds"/>.</summary>

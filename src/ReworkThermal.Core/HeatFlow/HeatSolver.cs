@@ -1,4 +1,9 @@
 using System.Globalization;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Posing;
+using ReworkThermal.Core.HeatFlow.Readings;
+using ReworkThermal.Core.HeatFlow.Solving;
 
 namespace ReworkThermal.Core.HeatFlow;
 

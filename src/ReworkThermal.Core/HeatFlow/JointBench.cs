@@ -1,4 +1,8 @@
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Solving;
 
 namespace ReworkThermal.Core.HeatFlow;
 

@@ -1,4 +1,6 @@
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
 using UnitsNet;
 
 namespace ReworkThermal.Core.HeatFlow;

@@ -1,4 +1,7 @@
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Readings;
+using ReworkThermal.Core.HeatFlow.Solving;
 
 namespace ReworkThermal.Core.HeatFlow;
 

@@ -1,4 +1,7 @@
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Readings;
+using ReworkThermal.Core.HeatFlow.Solving;
 using UnitsNet;
 
 namespace ReworkThermal.Core.HeatFlow;

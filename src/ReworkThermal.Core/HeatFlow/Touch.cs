@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using UnitsNet;
 
 namespace ReworkThermal.Core.HeatFlow;

@@ -1,6 +1,7 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 

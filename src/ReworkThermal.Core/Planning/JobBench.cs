@@ -1,9 +1,14 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;

@@ -1,7 +1,9 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
 

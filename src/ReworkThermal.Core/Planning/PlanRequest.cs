@@ -1,6 +1,8 @@
 using ReworkThermal.Core.Boards;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Planning.Calibration;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Planning.Solders;
 using ReworkThermal.Core.Planning.Uncertainty;
 
 namespace ReworkThermal.Core.Planning;

@@ -3,6 +3,10 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;

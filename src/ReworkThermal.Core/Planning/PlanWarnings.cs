@@ -1,6 +1,7 @@
 using System.Globalization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Searching;
 
 namespace ReworkThermal.Core.Planning;
 

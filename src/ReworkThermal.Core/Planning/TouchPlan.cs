@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Tools;

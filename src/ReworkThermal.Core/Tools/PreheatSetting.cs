@@ -2,6 +2,7 @@ using System.Globalization;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Tools;

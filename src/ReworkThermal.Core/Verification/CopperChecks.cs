@@ -1,5 +1,5 @@
 using ReworkThermal.Core.Composition;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Core.Phases;
 using UnitsNet;
 

@@ -1,4 +1,4 @@
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Mechanisms;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Verification;

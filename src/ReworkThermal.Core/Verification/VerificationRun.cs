@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;

@@ -1,4 +1,4 @@
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Planning.Calibration;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Data.Toml;

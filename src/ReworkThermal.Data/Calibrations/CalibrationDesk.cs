@@ -4,6 +4,7 @@ using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Calibration;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Requests;
 

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 

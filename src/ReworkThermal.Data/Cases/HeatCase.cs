@@ -1,6 +1,10 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Posing;
+using ReworkThermal.Core.HeatFlow.Solving;
 using UnitsNet;
 
 namespace ReworkThermal.Data.Cases;

@@ -1,4 +1,4 @@
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Solving;
 using ReworkThermal.Data.Requests;
 using ReworkThermal.Data.Toml;
 using UnitsNet;

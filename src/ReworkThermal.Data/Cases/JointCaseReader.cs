@@ -1,6 +1,8 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Solving;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Profiles;

@@ -1,4 +1,6 @@
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Posing;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 

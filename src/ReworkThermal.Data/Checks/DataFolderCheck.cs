@@ -1,5 +1,5 @@
 using System.Globalization;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Cases;
 using ReworkThermal.Data.Limits;

@@ -1,4 +1,6 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Mechanisms;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 

@@ -1,4 +1,4 @@
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 

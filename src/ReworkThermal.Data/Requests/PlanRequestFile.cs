@@ -1,10 +1,12 @@
 using System.Globalization;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Profiles;
 using ReworkThermal.Data.Toml;

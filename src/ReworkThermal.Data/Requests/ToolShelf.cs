@@ -1,7 +1,8 @@
 using System.Globalization;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Profiles;
 using UnitsNet;

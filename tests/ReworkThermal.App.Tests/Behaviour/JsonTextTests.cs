@@ -1,7 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 
 namespace ReworkThermal.App.Tests.Behaviour;
 

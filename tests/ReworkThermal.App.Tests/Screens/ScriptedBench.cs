@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;

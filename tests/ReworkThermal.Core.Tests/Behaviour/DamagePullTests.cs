@@ -1,4 +1,7 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;
 

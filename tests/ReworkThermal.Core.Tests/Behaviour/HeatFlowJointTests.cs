@@ -1,5 +1,10 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Readings;
+using ReworkThermal.Core.HeatFlow.Solving;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using Xunit.Abstractions;

@@ -1,5 +1,7 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Readings;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 using static ReworkThermal.Core.Verification.Textbook.Posing;

@@ -1,5 +1,7 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using Xunit.Abstractions;

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Readings;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 using static ReworkThermal.Core.Verification.Textbook.Posing;

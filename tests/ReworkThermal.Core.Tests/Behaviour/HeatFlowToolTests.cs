@@ -1,5 +1,5 @@
 using ReworkThermal.Core.Boards;
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using static ReworkThermal.Core.Tests.HeatFlowBench;

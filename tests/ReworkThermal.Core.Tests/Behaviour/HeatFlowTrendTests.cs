@@ -1,6 +1,7 @@
 using FsCheck.Xunit;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
 using static ReworkThermal.Core.Verification.Textbook.Posing;
 

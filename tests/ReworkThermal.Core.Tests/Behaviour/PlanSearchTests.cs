@@ -1,5 +1,9 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using Xunit.Abstractions;

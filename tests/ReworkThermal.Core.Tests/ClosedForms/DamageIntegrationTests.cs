@@ -1,6 +1,8 @@
 using MathNet.Numerics;
 using MathNet.Numerics.Integration;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;

@@ -1,4 +1,7 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Posing;
+using ReworkThermal.Core.HeatFlow.Solving;
 using UnitsNet;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Verification.Textbook.Posing;

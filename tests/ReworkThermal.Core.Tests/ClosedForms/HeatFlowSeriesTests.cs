@@ -1,6 +1,9 @@
 using MathNet.Numerics;
 using MathNet.Numerics.RootFinding;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Posing;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Verification.Textbook.Posing;
 

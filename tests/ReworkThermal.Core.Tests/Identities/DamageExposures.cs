@@ -1,6 +1,6 @@
 using FsCheck;
 using FsCheck.Fluent;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tests.Published;
 

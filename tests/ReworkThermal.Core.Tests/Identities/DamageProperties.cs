@@ -1,5 +1,8 @@
 using FsCheck.Xunit;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Dwelling;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tests.Published;
 using UnitsNet;

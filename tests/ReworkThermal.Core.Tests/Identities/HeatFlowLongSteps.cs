@@ -1,7 +1,10 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Solving;
 using ReworkThermal.Core.Phases;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Solders;
 using ReworkThermal.Core.Tests.Published;
 using ReworkThermal.Core.Tools;
 using UnitsNet;

@@ -1,4 +1,6 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Limits;
 using UnitsNet;

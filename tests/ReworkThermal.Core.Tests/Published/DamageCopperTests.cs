@@ -1,4 +1,6 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Core.Verification;
 using ReworkThermal.Data.Reference;
 using UnitsNet;

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Mechanisms;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Tests.Published;

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Verification;
 using UnitsNet;
 using UnitsNet.Units;

@@ -1,4 +1,4 @@
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 using ReworkThermal.Data.Checks;
 
 namespace ReworkThermal.Data.Tests.Checks;

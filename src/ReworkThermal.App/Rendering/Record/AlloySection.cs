@@ -2,7 +2,8 @@ using System.Globalization;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering.Record;
 

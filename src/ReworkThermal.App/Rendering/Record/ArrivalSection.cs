@@ -1,6 +1,6 @@
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering.Record;
 

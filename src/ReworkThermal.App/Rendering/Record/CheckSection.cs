@@ -1,6 +1,6 @@
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs.Checking;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 using CheckLine = ReworkThermal.Core.Jobs.Checking.CheckLine;
 
 namespace ReworkThermal.App.Rendering.Record;

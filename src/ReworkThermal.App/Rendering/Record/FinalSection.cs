@@ -1,7 +1,8 @@
 using ReworkThermal.App.Rendering.Charts;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Mixing;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Solders;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering.Record;
 

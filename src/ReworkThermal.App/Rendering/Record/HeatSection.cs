@@ -2,8 +2,8 @@ using System.Globalization;
 using ReworkThermal.App.Rendering.Charts;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering.Record;
 

@@ -1,7 +1,7 @@
 using System.Net;
 using System.Text;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering.Record;
 

@@ -1,7 +1,8 @@
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 using UnitsNet;
 
 namespace ReworkThermal.App.Screens.Desks;

@@ -1,5 +1,5 @@
 using ReworkThermal.App.Commands;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Screens.Desks;
 
@@ -22,7 +22,7 @@ internal sealed class BenchRuns(JobWorkshop workshop) : IBenchRuns
         _joint = WarmJoint.Begin(setup, posed, _joint);
         bool warm = _joint.IsWarm;
         UnitsNet.Duration contact = _joint.Touch();
-        double startC = _joint.Run.Read(Core.HeatFlow.ProbeNames.NearPad).DegreesCelsius;
+        double startC = _joint.Run.Read(Core.HeatFlow.Readings.ProbeNames.NearPad).DegreesCelsius;
         BenchRun run = new(_joint, contact, setup, posed.Pad, _replay);
         return new BenchStart.Ready(
             run,

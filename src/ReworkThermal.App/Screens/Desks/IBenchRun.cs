@@ -1,4 +1,4 @@
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Pulling;
 using UnitsNet;
 
 namespace ReworkThermal.App.Screens.Desks;

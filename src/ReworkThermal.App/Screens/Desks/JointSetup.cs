@@ -1,6 +1,7 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Screens.Desks;
 

@@ -1,5 +1,5 @@
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 
 namespace ReworkThermal.App.Screens.Desks;
 

@@ -3,8 +3,9 @@ using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Uncertainty;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Calibrations;
 

@@ -7,6 +7,8 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Data.Requests;
 using UnitsNet;
 

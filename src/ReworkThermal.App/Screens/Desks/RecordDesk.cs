@@ -3,7 +3,7 @@ using ReworkThermal.App.Commands;
 using ReworkThermal.App.Rendering.Record;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Records;
 using ReworkThermal.Data;
 
 namespace ReworkThermal.App.Screens.Desks;

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Jobs;
 using UnitsNet;
 

@@ -1,7 +1,7 @@
 using ReworkThermal.App.Screens.Canvas;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 using PlanCautions = ReworkThermal.App.Rendering.PlanCautions;
 
 namespace ReworkThermal.App.Screens.Drawing;

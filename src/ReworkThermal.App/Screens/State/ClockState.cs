@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.State;

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 
 namespace ReworkThermal.App.Screens.State;
 

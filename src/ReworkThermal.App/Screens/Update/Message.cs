@@ -1,6 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
 

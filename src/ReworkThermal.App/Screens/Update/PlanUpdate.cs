@@ -4,7 +4,7 @@ using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 
 namespace ReworkThermal.App.Screens.Update;
 

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Touches;
 
 namespace ReworkThermal.Core.Planning.Calibration;
 

@@ -22,7 +22,7 @@ public abstract record Sighting
     public sealed record NotFlowed(Duration Within) : Sighting;
 
     /// <summary>A thermocouple was read.</summary>
-    /// <param name="Probe">Where, a name of <see cref="HeatFlow.ProbeNames"/>.</param>
+    /// <param name="Probe">Where, a name of <see cref="HeatFlow.Readings.ProbeNames"/>.</param>
     /// <param name="After">When, from contact, above zero.</param>
     /// <param name="Value">What it showed.</param>
     public sealed record Reading(string Probe, Duration After, Temperature Value) : Sighting;

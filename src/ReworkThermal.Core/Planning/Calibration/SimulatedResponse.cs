@@ -1,5 +1,8 @@
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Materials;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
 

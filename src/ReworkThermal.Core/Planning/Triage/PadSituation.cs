@@ -1,4 +1,4 @@
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.Core.Planning.Triage;

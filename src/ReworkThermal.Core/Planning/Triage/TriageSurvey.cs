@@ -1,8 +1,10 @@
 using System.Globalization;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Searching;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning.Triage;

@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning.Uncertainty;

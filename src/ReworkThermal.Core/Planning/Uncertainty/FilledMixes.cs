@@ -1,6 +1,8 @@
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Materials;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Solders;
 
 namespace ReworkThermal.Core.Planning.Uncertainty;
 

@@ -1,5 +1,6 @@
 using MathNet.Numerics.LinearAlgebra;
 using ReworkThermal.Core.Planning.Calibration;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning.Uncertainty;

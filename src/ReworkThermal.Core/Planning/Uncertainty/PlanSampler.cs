@@ -1,7 +1,9 @@
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Materials;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning.Uncertainty;

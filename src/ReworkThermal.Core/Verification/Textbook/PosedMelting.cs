@@ -1,4 +1,8 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Posing;
 using UnitsNet;
 using static ReworkThermal.Core.Verification.Textbook.Posing;
 

@@ -1,4 +1,6 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Posing;
 using static ReworkThermal.Core.Verification.Textbook.Posing;
 
 namespace ReworkThermal.Core.Verification.Textbook;

@@ -1,4 +1,8 @@
 using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.HeatFlow.Meshing;
+using ReworkThermal.Core.HeatFlow.Posing;
+using ReworkThermal.Core.HeatFlow.Solving;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Verification.Textbook;

@@ -1,7 +1,8 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 using UnitsNet;
 using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
 

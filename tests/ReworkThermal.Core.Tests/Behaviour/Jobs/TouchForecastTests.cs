@@ -1,6 +1,10 @@
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Dwelling;
+using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
 

@@ -1,6 +1,6 @@
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Core.Phases;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Solders;
 using ReworkThermal.Core.Tests.Published;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Planning;

@@ -1,4 +1,7 @@
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Planning;

@@ -1,6 +1,9 @@
-using ReworkThermal.Core.HeatFlow;
+using ReworkThermal.Core.HeatFlow.Materials;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using UnitsNet;
 using Xunit.Abstractions;
 

@@ -1,5 +1,6 @@
-using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Searching;
 using UnitsNet;
 using Xunit.Abstractions;
 

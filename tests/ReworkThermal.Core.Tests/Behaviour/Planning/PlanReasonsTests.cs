@@ -1,7 +1,8 @@
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Calibration;
+using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Uncertainty;
-using ReworkThermal.Core.Reports;
+using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Data;
 
 namespace ReworkThermal.Core.Tests.Behaviour.Planning;

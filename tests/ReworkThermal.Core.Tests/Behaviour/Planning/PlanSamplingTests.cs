@@ -1,4 +1,7 @@
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Searching;
+using ReworkThermal.Core.Planning.Solders;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Planning.Uncertainty;
 using UnitsNet;
 using Xunit.Abstractions;
@@ -65,7 +68,7 @@ public class PlanSamplingTests(ITestOutputHelper output)
             mixes.Prepare(level);
         }
 
-        (HeatFlow.EnthalpyCurve curve, double flowC) = mixes.At(1);
+        (HeatFlow.Materials.EnthalpyCurve curve, double flowC) = mixes.At(1);
         BriefRun run = TouchSimulator.RunUntilFlow(
             centre.Applied(PlanDemo.Request), curve, work.NeededC(flowC), centre.Applied(_plan.First.Setting), Duration.Zero, Duration.FromSeconds(10), CancellationToken.None)!.Value;
 
@@ -102,7 +105,7 @@ public class PlanSamplingTests(ITestOutputHelper output)
     {
         IReadOnlyList<UncertainInput> inputs = [.. UncertainInputs.Of(PlanDemo.Request, _plan.First.Setting, _plan.Melting.Uncertainty).Where(i => i.Kind == kind)];
         BenchVariation bench = new(inputs, [deviations]);
-        HeatFlow.EnthalpyCurve curve = new SolderHeat(Shelf.Alloys.Properties).CurveOf(_plan.Melting);
+        HeatFlow.Materials.EnthalpyCurve curve = new SolderHeat(Shelf.Alloys.Properties).CurveOf(_plan.Melting);
         double needed = _plan.Melting.Flow.DegreesCelsius + PlanDemo.Request.Limits.Superheat.Value.Kelvins;
         BriefRun run = TouchSimulator.RunUntilFlow(
             bench.Applied(PlanDemo.Request), curve, needed, bench.Applied(_plan.First.Setting), Duration.Zero, Duration.FromSeconds(60), CancellationToken.None)!.Value;

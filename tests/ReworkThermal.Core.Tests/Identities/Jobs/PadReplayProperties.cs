@@ -3,7 +3,7 @@ using FsCheck.Fluent;
 using FsCheck.Xunit;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
+using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.Core.Tests.Identities.Jobs;
 

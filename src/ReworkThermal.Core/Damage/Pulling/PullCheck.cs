@@ -1,0 +1,47 @@
+using UnitsNet;
+
+namespace ReworkThermal.Core.Damage.Pulling;
+
+/// <summary>What a pad can hold now, at its temperature, whatever its history left of it.</summary>
+/// <param name="BondN">Force that the bond of the pad holds against prying [N].</param>
+/// <param name="BarrelN">Force that the barrel holds [N]; zero for a surface pad.</param>
+/// <param name="CapacityN">Both together, widened at the ends by one standard deviation of pull tests [N].</param>
+/// <param name="Margins">Against each way of pulling, gentlest first.</param>
+/// <param name="Verdict">Whether the part may be lifted.</param>
+/// <param name="Support">Weakest support among the figures that enter.</param>
+public sealed record PullCheck(
+    Spread BondN,
+    Spread BarrelN,
+    Spread CapacityN,
+    IReadOnlyList<PullMargin> Margins,
+    PullVerdict Verdict,
+    SupportLevel Support);
+
+/// <summary>How hot one joint of a part is.</summary>
+/// <param name="Name">Name of the joint, as the user knows it.</param>
+/// <param name="Coldest">Temperature of its coldest solder.</param>
+/// <param name="Flow">Its flow temperature.</param>
+public sealed record JointHeat(string Name, Temperature Coldest, Temperature Flow)
+{
+    /// <summary>Whether the joint is below its flow temperature and so still holds the lead.</summary>
+    public bool Holds => Coldest < Flow;
+}
+
+/// <summary>How a lead is taken out of its joint, gentlest first.</summary>
+public enum PullDemand
+{
+    /// <summary>It comes by itself.</summary>
+    Free,
+
+    /// <summary>It is nudged.</summary>
+    Nudged,
+
+    /// <summary>It is pried.</summary>
+    Pried,
+}
+
+/// <summary>Forces that hands and tools put on a pad.</summary>
+/// <param name="Free">A lead that comes out by itself [N].</param>
+/// <param name="Nudged">A lead that is nudged [N].</param>
+/// <param name="Pried">A lead that is pried [N].</param>
+public sealed record PullParameters(RatedEstimate<Force> Free, RatedEstimate<Force> Nudged, RatedEstimate<Force> Pried);

@@ -1,0 +1,103 @@
+using System.Globalization;
+using ReworkThermal.Core.Damage.Exposures;
+using ReworkThermal.Core.Damage.Mechanisms;
+using UnitsNet;
+
+namespace ReworkThermal.Core.Damage.Pulling;
+
+/// <summary>
+/// The pull check: capacity now, P0 f(T) K w for the bond and pi D h sigma for the barrel, against a free, nudged or pried lead, and
+/// before all else whether every joint of the part flows. A joint that is frozen by one part in a hundred can already tear a hot pad.
+/// </summary>
+public static class PullChecker
+{
+    /// <summary>Checks a pad.</summary>
+    /// <param name="model">The pad's model.</param>
+    /// <param name="state">What the pad has had.</param>
+    /// <param name="padNow">Temperature of the pad now.</param>
+    /// <param name="joints">Every joint of the part that is to come off.</param>
+    /// <returns>The check; 'do not pull' when no joint is given, because then nothing is known to flow.</returns>
+    public static PullCheck Check(DamageModel model, PadDamage state, Temperature padNow, IReadOnlyList<JointHeat> joints)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(state);
+        ArgumentNullException.ThrowIfNull(joints);
+        DamageParameters parameters = model.Parameters;
+        Spread bond = Bond(model, state, padNow);
+        Spread barrel = Barrel(model, state);
+        double scatter = Math.Exp(parameters.Adhesion.CapacityScatter.Central);
+        Spread capacity = new((bond.Low + barrel.Low) / scatter, bond.Central + barrel.Central, (bond.High + barrel.High) * scatter);
+        List<PullMargin> margins =
+        [
+            Margin(PullDemand.Free, parameters.Pull.Free, capacity),
+            Margin(PullDemand.Nudged, parameters.Pull.Nudged, capacity),
+            Margin(PullDemand.Pried, parameters.Pull.Pried, capacity),
+        ];
+
+        // The hot floor and the forces are judgement, and so is everything built on them.
+        SupportLevel support = new[]
+        {
+            parameters.Adhesion.HotFloor.Support, parameters.Adhesion.LossPerMelt.Support, parameters.Copper.HotStrength.Support, parameters.Pull.Free.Support,
+        }.Max();
+        return new PullCheck(bond, barrel, capacity, margins, Verdict(margins, joints), support);
+    }
+
+    private static Spread Bond(DamageModel model, PadDamage state, Temperature padNow)
+    {
+        AdhesionParameters adhesion = model.Parameters.Adhesion;
+        RatedEstimate<ForcePerLength> peel = model.Pad.Foil == FoilProfile.LowProfile ? adhesion.LowProfilePeel : model.Laminate.PeelStrength;
+        Spread sum = model.LaminateSum(state);
+        Spread hot = model.Bond.HotFactor(padNow);
+        double width = model.Pad.Width.Meters;
+        return new Spread(
+            peel.Low.NewtonsPerMeter * width * hot.Low * BondStrength.Kept(sum.High, state.Harsh.Melts, adhesion.LossPerMelt.High),
+            peel.Central.NewtonsPerMeter * width * hot.Central * BondStrength.Kept(sum.Central, state.Central.Melts, adhesion.LossPerMelt.Central),
+            peel.High.NewtonsPerMeter * width * hot.High * BondStrength.Kept(sum.Low, state.Mild.Melts, adhesion.LossPerMelt.Low));
+    }
+
+    private static Spread Barrel(DamageModel model, PadDamage state)
+    {
+        if (model.Pad is not PadGeometry.Through hole)
+        {
+            return default;
+        }
+
+        RatedEstimate<Pressure> strength = model.Parameters.Copper.HotStrength;
+        return new Spread(
+            Holds(hole.Copper.Low, state.Harsh.Copper, strength.Low),
+            Holds(hole.Copper.Central, state.Central.Copper, strength.Central),
+            Holds(hole.Copper.High, state.Mild.Copper, strength.High));
+
+        double Holds(Length made, CopperTrack copper, Pressure pressure) =>
+            Math.PI * hole.Hole.Meters * Math.Max(0, made.Meters - copper.LostM) * pressure.Pascals;
+    }
+
+    private static PullMargin Margin(PullDemand demand, RatedEstimate<Force> force, Spread capacity)
+    {
+        Spread margin = new(capacity.Low / force.High.Newtons, capacity.Central / force.Central.Newtons, capacity.High / force.Low.Newtons);
+        PullOutcome outcome = margin.Low >= 1 ? PullOutcome.Holds : margin.High < 1 ? PullOutcome.Tears : PullOutcome.Doubtful;
+        return new PullMargin(demand, force, margin, outcome);
+    }
+
+    private static PullVerdict Verdict(List<PullMargin> margins, IReadOnlyList<JointHeat> joints)
+    {
+        if (joints.Count == 0)
+        {
+            return new PullVerdict.DoNotPull([], "do not pull: no joint of the part is known to flow");
+        }
+
+        List<JointHeat> held = [.. joints.Where(j => j.Holds)];
+        if (held.Count > 0)
+        {
+            JointHeat worst = held.MaxBy(j => (j.Flow - j.Coldest).Kelvins)!;
+            return new PullVerdict.DoNotPull([.. held.Select(j => j.Name)], string.Create(
+                CultureInfo.InvariantCulture,
+                $"do not pull: {held.Count} of {joints.Count} joints are below their flow temperature, {worst.Name} by {(worst.Flow - worst.Coldest).Kelvins:0} K"));
+        }
+
+        PullMargin? hardest = margins.TakeWhile(m => m.Outcome == PullOutcome.Holds).LastOrDefault();
+        return hardest is null
+            ? new PullVerdict.LiftWithoutForce(margins[0].Outcome, "every joint flows, but this hot pad is not sure to hold even a free lead: lift straight, without any force, and expect to bond the pad")
+            : new PullVerdict.MayLift(hardest.Demand, "every joint flows; lift straight, and with no more force than named");
+    }
+}
