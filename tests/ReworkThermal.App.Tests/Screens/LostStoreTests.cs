@@ -35,7 +35,7 @@ public sealed class LostStoreTests : IDisposable
         string rescue = Path.Combine(_folder.Path, "rescue.db");
         screen.Keys(Key.W.WithCtrl).Until("write all jobs to a new file");
         screen.Keys(Key.Esc).Until("important");
-        screen.Keys(Key.W.WithCtrl).Type(rescue).Keys(Key.Enter).Until("the work goes on there");
+        screen.Keys(Key.W.WithCtrl).Type(rescue).Keys(Key.Enter).Until("All jobs are in");
         Assert.Contains("important", screen.Screen, StringComparison.Ordinal);
         screen.Keys(Key.Enter).Settle().Until("Kept.");
         Assert.Contains("all saved", screen.LastRow, StringComparison.Ordinal);
@@ -60,7 +60,7 @@ public sealed class LostStoreTests : IDisposable
         screen.Until("NOT SAVED").Keys(Key.Q).Until("Leave the program?");
         Assert.DoesNotContain("Everything is saved", screen.Screen, StringComparison.Ordinal);
         screen.Keys(Key.N);
-        screen.Keys(Key.W.WithCtrl).Type(StorePath).Keys(Key.Enter).Until("the work goes on there");
+        screen.Keys(Key.W.WithCtrl).Type(StorePath).Keys(Key.Enter).Until("All jobs are in");
         screen.Keys(Key.N).Type("again").Keys(Key.Enter).Settle().Until("Kept.");
         using SqliteJobStore after = SqliteJobStore.Open(StorePath);
         _ = Assert.Single(after.List());

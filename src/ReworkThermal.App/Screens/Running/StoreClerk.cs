@@ -60,6 +60,8 @@ internal sealed class StoreClerk : IDisposable
             }
         }
 
+        _watch.Dispose();
+
         _worker.Finish();
         _book?.Dispose();
     }
