@@ -8,11 +8,8 @@ namespace ReworkThermal.App.Commands;
 /// <summary>An open job store with the desk at which jobs are read and written.</summary>
 internal sealed class JobAccess : IDisposable
 {
-    private readonly TimeProvider _clock;
-
     private JobAccess(SqliteJobStore store, Shell shell)
     {
-        _clock = shell.Clock;
         Store = store;
         Desk = new JobDesk(store, shell.Clock, shell.Ids);
     }
@@ -57,53 +54,17 @@ internal sealed class JobAccess : IDisposable
     /// <returns>The reply of the command.</returns>
     internal Reply Record(JobPick.Picked picked, JobEvent what) => RecordAll(picked, [what]);
 
-    /// <summary>Records events of one command: all of them or, as far as can be judged beforehand, none.</summary>
+    /// <summary>Records events of one command: all of them or none.</summary>
     /// <param name="picked">The job.</param>
     /// <param name="events">What happened, in order, at least one.</param>
     /// <returns>The reply of the command.</returns>
-    internal Reply RecordAll(JobPick.Picked picked, IReadOnlyList<JobEvent> events)
+    internal Reply RecordAll(JobPick.Picked picked, IReadOnlyList<JobEvent> events) => Desk.RecordAll(picked.State.Id, events) switch
     {
-        if (Objection(picked.State, events) is { } objection)
-        {
-            return new Reply.Misused(JobWords.NotRecorded(objection));
-        }
-
-        List<RecordOutcome.Recorded> recorded = [];
-        foreach (JobEvent what in events)
-        {
-            switch (Desk.Record(picked.State.Id, what))
-            {
-                case RecordOutcome.Recorded done:
-                    recorded.Add(done);
-                    break;
-                case RecordOutcome.Refused late:
-                    // Another process was quicker, and what it wrote speaks against the rest.
-                    return new Reply.Misused(recorded.Count > 0 ? JobWords.PartlyRecorded(recorded[^1].Entry.Number, late.Reason) : JobWords.NotRecorded(late.Reason));
-                case RecordOutcome.NoSuchJob:
-                    return new Reply.Misused(JobWords.NoSuchJob(picked.State.Id.Value));
-                default:
-                    throw new InvalidOperationException("unknown kind of record outcome");
-            }
-        }
-
-        return new Reply.Answered(new RecordedView([.. recorded.Select(r => r.Entry)], recorded[^1].State, picked.Notes));
-    }
-
-    // Each event is judged against the job as the ones before it would leave it.
-    private string? Objection(JobState state, IReadOnlyList<JobEvent> events)
-    {
-        foreach (JobEvent what in events)
-        {
-            if (JobRules.Judge(state, what) is EventVerdict.Refused refused)
-            {
-                return refused.Reason;
-            }
-
-            state = JobState.Replay(state.Id, [.. state.Entries, new JobEntry(state.LastNumber + 1, _clock.GetUtcNow(), what)]);
-        }
-
-        return null;
-    }
+        RecordOutcome.Recorded { State: { } state } => new Reply.Answered(new RecordedView([.. state.Entries.TakeLast(events.Count)], state, picked.Notes)),
+        RecordOutcome.Refused refused => new Reply.Misused(JobWords.NotRecorded(refused.Reason)),
+        RecordOutcome.NoSuchJob => new Reply.Misused(JobWords.NoSuchJob(picked.State.Id.Value)),
+        _ => throw new InvalidOperationException("unknown kind of record outcome"),
+    };
 
     /// <summary>Closes the store.</summary>
     public void Dispose() => Store.Dispose();

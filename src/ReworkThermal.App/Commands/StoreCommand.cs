@@ -14,6 +14,7 @@ internal static class StoreCommand
     {
         options.Job,
         Backup(shell, options),
+        Restore(shell, options),
         Export(shell, options),
         Import(shell, options),
         Check(shell, options),
@@ -29,6 +30,19 @@ internal static class StoreCommand
             access.Store.BackupTo(parse.GetRequiredValue(path), parse.GetValue(force));
             return new Reply.Answered(new WrittenView(parse.GetRequiredValue(path)));
         }));
+        return command;
+    }
+
+    // The store is not opened first: it may be damaged, and nobody may have it open.
+    private static Command Restore(Shell shell, JobOptions options)
+    {
+        Argument<string> path = FilePaths.Argument("file", HelpText.BackupFile);
+        Command command = new("restore", HelpText.StoreRestore) { path };
+        command.SetAction(parse =>
+        {
+            RestoreSummary summary = StoreRestore.Restore(parse.GetValue(options.Store) ?? StorePlace.Default(), parse.GetRequiredValue(path), shell.Clock);
+            return Front.Show(new Reply.Answered(new RestoreView(summary)), parse.GetValue(options.Json), shell);
+        });
         return command;
     }
 

@@ -196,9 +196,13 @@ internal static partial class HelpText
 
     internal const string ReportMarkdown = "Write Markdown.";
 
-    internal const string StoreCare = "The job store: backup, export, import, examination.";
+    internal const string StoreCare = "The job store: backup, restoring a backup, export, import, examination.";
 
     internal const string StoreBackup = "Write a copy of the whole store.";
+
+    internal const string StoreRestore = "Put a backup in the place of the store, after checking it; the store before is kept under a dated name.";
+
+    internal const string BackupFile = "The backup to bring back.";
 
     internal const string StoreExport = "Write jobs as JSON; all of them, or the one named with --job.";
 

@@ -71,9 +71,6 @@ internal static class JobWords
 
     internal static string NotRecorded(string reason) => $"not recorded: {VisibleText.Of(reason)}.";
 
-    internal static string PartlyRecorded(int last, string reason) =>
-        string.Create(CultureInfo.InvariantCulture, $"recorded up to entry {last}, the rest was not: {VisibleText.Of(reason)}.");
-
     internal static string Recorded(int number, string phrase) => string.Create(CultureInfo.InvariantCulture, $"Recorded as entry {number}: {phrase}.");
 
     internal static string RecordedMany(int count, int first, int last) => count == 1

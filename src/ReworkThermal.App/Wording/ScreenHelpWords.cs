@@ -15,6 +15,7 @@ internal static class ScreenHelpWords
         ("1 to 5", "go to job, mix, plan, clock, record; with Alt also out of a text field"),
         ("?  !", "this help; the cautions"),
         ("Q", "leave the program (asks first); Esc never leaves"),
+        ("Ctrl+W", "when the store cannot be written (NOT SAVED): writes all jobs to another file, where the work goes on"),
         ("Ctrl+Z", "step out to the shell, 'fg' comes back"),
         ("", "Everything is written to the job's file the moment it is confirmed; there is nothing to save."),
     ];

@@ -14,6 +14,9 @@ internal static class ScreenWords
     internal const string AllSaved = "all saved";
     internal const string Saving = "saving ...";
     internal const string NotSaved = "NOT SAVED";
+    internal const string ElsewhereKey = ", Ctrl+W: write elsewhere";
+    internal const string ElsewhereLabel = "write all jobs to a new file";
+    internal const string ElsewhereHint = "the work goes on in that file";
     internal const string NoJob = "no job open";
     internal const string OpenJobFirst = "Open a job first: 1, then N for a new one.";
     internal const string JobClosed = "The job is closed; nothing more can be recorded in it.";
@@ -26,6 +29,7 @@ internal static class ScreenWords
     internal const string GeneralKeys = "1-5 places   ? help   ! cautions   Q leave";
     internal const string HelpKey = "? help";
     internal const string LeaveQuestion = "Leave the program? Everything is saved.";
+    internal const string LeaveQuestionUnsaved = "Leave the program? The last entry is NOT SAVED; Ctrl+W writes all jobs to another file.";
     internal const string LeaveQuestionDuringTouch = "A touch is running. It stays open in the record and is offered for completion next time.";
     internal const string LeaveKeys = "Y leaves   any other key stays";
     internal const string AnyKeyBack = "any key: back";
@@ -51,6 +55,8 @@ internal static class ScreenWords
     internal static string PadWord(string pad) => $"pad {pad}";
 
     internal static string Refused(string reason) => $"Not kept: {reason}.";
+
+    internal static string WrittenElsewhere(string path) => $"All jobs are in {path} now, and the work goes on there. Next time: --store {path}";
 
     internal static string ShelfBroken(string reason) => $"The data folders cannot be used: {reason}";
 

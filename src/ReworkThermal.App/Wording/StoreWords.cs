@@ -11,6 +11,14 @@ internal static class StoreWords
 
     internal const string Problems = "Problems";
 
+    internal const string NothingToKeep = "No store was there before.";
+
+    internal static string RestoreTitle(string path) => $"Job store {path}, restored";
+
+    internal static string Restored(int jobs, int entries) => string.Create(CultureInfo.InvariantCulture, $"{jobs} jobs, {entries} entries, all in order.");
+
+    internal static string KeptAs(string path) => $"The store before is kept as {path}.";
+
     internal static string CheckTitle(string path) => $"Job store {path}";
 
     internal static string Counts(int jobs, int entries, int version) => string.Create(CultureInfo.InvariantCulture, $"{jobs} jobs, {entries} entries, format version {version}.");

@@ -33,4 +33,8 @@ public interface IJobStore : IDisposable
     /// <returns>Written, or the job in which others were quicker.</returns>
     /// <exception cref="JobStoreException">The entries could not be written; nothing was changed.</exception>
     public BatchOutcome AppendAll(IReadOnlyList<JobLog> logs);
+
+    /// <summary>Looks whether what was written is still where it was said to be.</summary>
+    /// <exception cref="JobStoreException">It was moved away, deleted or replaced meanwhile.</exception>
+    public void MustBeInPlace();
 }

@@ -78,6 +78,11 @@ public sealed class InMemoryJobStore : IJobStore
     }
 
     /// <inheritdoc/>
+    public void MustBeInPlace()
+    {
+    }
+
+    /// <inheritdoc/>
     public void Dispose()
     {
     }

@@ -22,7 +22,7 @@ public sealed class JobDesk(IJobStore store, TimeProvider clock, IIdSource ids)
             JobId id = ids.NewJob();
             if (Current(id).Count == 0)
             {
-                return RecordIn(id, new JobEvent.JobOpened(brief));
+                return RecordIn(id, [new JobEvent.JobOpened(brief)]);
             }
         }
     }
@@ -57,27 +57,43 @@ public sealed class JobDesk(IJobStore store, TimeProvider clock, IIdSource ids)
     /// <param name="what">What happened.</param>
     /// <returns>Recorded with the new state, or refused, or no such job.</returns>
     /// <exception cref="JobStoreException">The store cannot be written.</exception>
-    public RecordOutcome Record(JobId job, JobEvent what) =>
-        Current(job).Count == 0 ? new RecordOutcome.NoSuchJob() : RecordIn(job, what);
+    public RecordOutcome Record(JobId job, JobEvent what) => RecordAll(job, [what]);
 
-    private RecordOutcome RecordIn(JobId job, JobEvent what)
+    /// <summary>Records events that belong together: all of them or none.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="events">What happened, in order, at least one.</param>
+    /// <returns>Recorded with the last entry and the new state, or refused for the first event that does not fit, or no such job.</returns>
+    /// <exception cref="JobStoreException">The store cannot be written; nothing was changed.</exception>
+    public RecordOutcome RecordAll(JobId job, IReadOnlyList<JobEvent> events)
+    {
+        ArgumentNullException.ThrowIfNull(events);
+        ArgumentOutOfRangeException.ThrowIfZero(events.Count);
+        return Current(job).Count == 0 ? new RecordOutcome.NoSuchJob() : RecordIn(job, events);
+    }
+
+    private RecordOutcome RecordIn(JobId job, IReadOnlyList<JobEvent> events)
     {
         while (true)
         {
             List<JobEntry> entries = Current(job);
-            JobState? state = entries.Count == 0 ? null : JobState.Replay(job, [.. entries]);
-            if (JobRules.Judge(state, what) is EventVerdict.Refused refused)
+            DateTimeOffset at = DateTimeOffset.FromUnixTimeMilliseconds(clock.GetUtcNow().ToUnixTimeMilliseconds());
+            List<JobEntry> added = [.. events.Select((what, i) => new JobEntry(entries.Count + 1 + i, at, what))];
+            if (JobRules.JudgeNext(entries, added) is EventVerdict.Refused refused)
             {
                 return new RecordOutcome.Refused(refused.Reason);
             }
 
-            if (store.Append(job, entries.Count, clock.GetUtcNow(), what) is AppendOutcome.Written written)
+            if (IsWritten(job, added))
             {
-                entries.Add(written.Entry);
-                return new RecordOutcome.Recorded(written.Entry, JobState.Replay(job, [.. entries]));
+                entries.AddRange(added);
+                return new RecordOutcome.Recorded(added[^1], JobState.Replay(job, [.. entries]));
             }
         }
     }
+
+    private bool IsWritten(JobId job, List<JobEntry> added) => added is [JobEntry one]
+        ? store.Append(job, one.Number - 1, one.At, one.What) is AppendOutcome.Written
+        : store.AppendAll([new JobLog(job, added)]) is BatchOutcome.Written;
 
     private List<JobEntry> Current(JobId job)
     {

@@ -30,6 +30,33 @@ public static class JobRules
         return Fault(gate, next) is { } fault ? new EventVerdict.Refused(fault) : _accepted;
     }
 
+    /// <summary>Judges entries that shall follow a record, each against the record with the ones before it.</summary>
+    /// <param name="record">The record so far; empty when there is none yet.</param>
+    /// <param name="next">The entries.</param>
+    /// <returns>Accepted, or refused with the reason against the first that does not fit.</returns>
+    public static EventVerdict JudgeNext(IReadOnlyList<JobEntry> record, IReadOnlyList<JobEntry> next)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(next);
+        JobGate gate = new();
+        foreach (JobEntry entry in record)
+        {
+            gate.Admit(entry);
+        }
+
+        foreach (JobEntry entry in next)
+        {
+            if (Fault(gate, entry.What) is { } fault)
+            {
+                return new EventVerdict.Refused(fault);
+            }
+
+            gate.Admit(entry);
+        }
+
+        return _accepted;
+    }
+
     /// <summary>Judges a whole record that comes from elsewhere.</summary>
     /// <param name="entries">The entries.</param>
     /// <returns>Accepted, or refused with the number of the first entry that does not fit and the reason.</returns>

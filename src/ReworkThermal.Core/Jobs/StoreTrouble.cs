@@ -18,6 +18,9 @@ public enum StoreTrouble
     /// <summary>The file was written by a newer program; it was left as it is.</summary>
     Newer,
 
+    /// <summary>The file was moved away, deleted or replaced while it was open.</summary>
+    Gone,
+
     /// <summary>The disk is full; nothing was changed.</summary>
     DiskFull,
 

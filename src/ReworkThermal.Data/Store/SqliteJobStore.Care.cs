@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 using ReworkThermal.Core.Jobs;
 
@@ -12,7 +13,12 @@ public sealed partial class SqliteJobStore
     /// <exception cref="JobStoreException">The target exists, or the copy cannot be written.</exception>
     public void BackupTo(string path, bool force)
     {
-        string full = System.IO.Path.GetFullPath(path);
+        string full = StoreFile.Real(path);
+        if (StoreFile.HasLog(full) && full != Path)
+        {
+            throw StoreFaults.LogBeside(full);
+        }
+
         if (full == Path)
         {
             throw new JobStoreException(StoreTrouble.TargetExists, $"The file {full} is the job store itself; name another file for the backup.");
@@ -36,20 +42,50 @@ public sealed partial class SqliteJobStore
         });
     }
 
+    /// <summary>Makes a new store with the jobs of another one; for going on elsewhere when that one can no longer be written.</summary>
+    /// <param name="source">Where the jobs are; a store whose file is gone still knows them while it is open.</param>
+    /// <param name="path">The new file; no file may be there.</param>
+    /// <returns>The new store.</returns>
+    /// <exception cref="JobStoreException">The target exists or cannot be written, or the source cannot be read.</exception>
+    public static SqliteJobStore NewFrom(IJobStore source, string path)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        string full = StoreFile.Real(path);
+        NewFile.Write(full, force: false, beside =>
+        {
+            using (SqliteJobStore copy = Open(beside))
+            {
+                _ = copy.AppendAll([.. source.List().Select(header => new JobLog(header.Id, source.Read(header.Id)))]);
+            }
+
+            // The log of a store that was deleted stays behind; what it holds is in the copy now.
+            if (source is SqliteJobStore { IsGone: true } gone && gone.Path == full)
+            {
+                StoreFile.DeleteLog(full);
+            }
+            else if (StoreFile.HasLog(full))
+            {
+                throw StoreFaults.LogBeside(full);
+            }
+        });
+        return Open(full);
+    }
+
     /// <summary>Reads everything and replays every job.</summary>
     /// <returns>How much is there, and what is wrong with it.</returns>
     /// <exception cref="JobStoreException">The store cannot be read at all.</exception>
     public StoreExamination Examine()
     {
-        List<string> problems = [.. Guarded(IntegrityProblems)];
-        int jobs = 0;
-        int entries = 0;
+        List<string> problems = [.. Guarded(IntegrityProblems), .. Guarded(() => StoreSchema.Differences(_connection))];
+        List<string> names = Guarded(JobNames);
+        int entries = names.Sum(name => Examine(name, problems));
+        int withEntries = Guarded(JobsWithEntries);
         try
         {
-            foreach (JobHeader header in List())
+            int listed = List().Count;
+            if (listed != names.Count || withEntries != names.Count)
             {
-                jobs++;
-                entries += Examine(header.Id, problems);
+                problems.Add(string.Create(CultureInfo.InvariantCulture, $"the number of jobs is not the same everywhere: {names.Count} by their names, {withEntries} by their entries, {listed} in the list"));
             }
         }
         catch (JobStoreException problem) when (problem.Trouble == StoreTrouble.Damaged)
@@ -57,26 +93,54 @@ public sealed partial class SqliteJobStore
             problems.Add(problem.Message);
         }
 
-        return new StoreExamination(jobs, entries, StoreSchema.VersionOf(_connection, null), problems);
+        return new StoreExamination(names.Count, entries, StoreSchema.VersionOf(_connection, null), [.. problems.Distinct()]);
     }
 
-    private int Examine(JobId job, List<string> problems)
+    private int Examine(string name, List<string> problems)
     {
         try
         {
-            IReadOnlyList<JobEntry> log = Read(job);
-            if (JobRules.JudgeAll(log) is EventVerdict.Refused refused)
-            {
-                problems.Add($"job {job}: {refused.Reason}");
-            }
-
-            return log.Count;
+            return Examine(IdOf(name), problems);
         }
         catch (JobStoreException problem) when (problem.Trouble == StoreTrouble.Damaged)
         {
             problems.Add(problem.Message);
             return 0;
         }
+    }
+
+    private List<string> JobNames()
+    {
+        List<string> names = [];
+        using SqliteCommand command = new("select name from jobs order by id", _connection);
+        using SqliteDataReader rows = command.ExecuteReader();
+        while (rows.Read())
+        {
+            names.Add(rows.GetString(0));
+        }
+
+        return names;
+    }
+
+    private int JobsWithEntries()
+    {
+        using SqliteCommand command = new("select count(distinct job) from entries", _connection);
+        return (int)(long)command.ExecuteScalar()!;
+    }
+
+    private int Examine(JobId job, List<string> problems)
+    {
+        IReadOnlyList<JobEntry> log = Read(job);
+        if (log.Count == 0 || log[0].Number != 1)
+        {
+            problems.Add(NoFirstEntry(job).Message);
+        }
+        else if (JobRules.JudgeAll(log) is EventVerdict.Refused refused)
+        {
+            problems.Add($"job {job}: {refused.Reason}");
+        }
+
+        return log.Count;
     }
 
     private List<string> IntegrityProblems()

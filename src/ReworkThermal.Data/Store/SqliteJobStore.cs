@@ -11,11 +11,20 @@ namespace ReworkThermal.Data.Store;
 public sealed partial class SqliteJobStore : IJobStore
 {
     private readonly SqliteConnection _connection;
+    private readonly bool _onlyLooks;
+    private readonly string? _scratch;
 
     private SqliteJobStore(SqliteConnection connection, string path)
     {
         _connection = connection;
         Path = path;
+    }
+
+    private SqliteJobStore(SqliteConnection connection, string path, string? scratch)
+        : this(connection, path)
+    {
+        _onlyLooks = true;
+        _scratch = scratch;
     }
 
     /// <summary>Full path of the file.</summary>
@@ -24,15 +33,13 @@ public sealed partial class SqliteJobStore : IJobStore
     /// <summary>The connection, so that a test can look at it or set limits on it.</summary>
     internal SqliteConnection Connection => _connection;
 
-    /// <summary>Opens a store; makes the file and its folder when they are not there.</summary>
+    /// <summary>
+    /// Opens a store; makes the file and its folder when they are not there. One that may not be written is opened for looking only.
+    /// </summary>
     /// <param name="path">Path of the file.</param>
     /// <returns>The store.</returns>
     /// <exception cref="JobStoreException">The file cannot be used; it was left as it is.</exception>
-    public static SqliteJobStore Open(string path)
-    {
-        string full = System.IO.Path.GetFullPath(path);
-        return new SqliteJobStore(StoreFile.Open(full, StoreSchema.Steps), full);
-    }
+    public static SqliteJobStore Open(string path) => Open(path, StoreSchema.Steps);
 
     /// <summary>Opens a store that must be there already; for commands that only look.</summary>
     /// <param name="path">Path of the file.</param>
@@ -48,8 +55,22 @@ public sealed partial class SqliteJobStore : IJobStore
         IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps,
         int patienceSeconds = StoreFile.PatienceSeconds)
     {
-        string full = System.IO.Path.GetFullPath(path);
-        return new SqliteJobStore(StoreFile.Open(full, steps, patienceSeconds), full);
+        string full = StoreFile.Real(path);
+        try
+        {
+            return new SqliteJobStore(StoreFile.Open(full, steps, patienceSeconds), full);
+        }
+        catch (JobStoreException trouble) when (trouble.Trouble == StoreTrouble.NotWritable && File.Exists(full))
+        {
+            return new SqliteJobStore(StoreFile.OpenToLook(full, steps.Count, inPlace: true, out string? scratch), full, scratch);
+        }
+    }
+
+    /// <summary>Opens a store for looking only and leaves nothing beside it.</summary>
+    internal static SqliteJobStore OpenToLook(string path)
+    {
+        string full = StoreFile.Real(path);
+        return new SqliteJobStore(StoreFile.OpenToLook(full, StoreSchema.Steps.Count, inPlace: false, out string? scratch), full, scratch);
     }
 
     /// <inheritdoc/>
@@ -59,8 +80,8 @@ public sealed partial class SqliteJobStore : IJobStore
             """
             select j.name, e.number, e.at_ms, e.kind, e.body, e.series, e.crc, l.number, l.at_ms
             from jobs j
-            join entries e on e.job = j.id and e.kind in ('job_opened', 'brief_revised', 'job_closed', 'job_reopened')
-            join entries l on l.job = j.id and l.number = (select max(number) from entries where job = j.id)
+            left join entries e on e.job = j.id and e.kind in ('job_opened', 'brief_revised', 'job_closed', 'job_reopened')
+            left join entries l on l.job = j.id and l.number = (select max(number) from entries where job = j.id)
             order by j.id, e.number
             """;
         List<JobHeader> headers = [];
@@ -69,7 +90,17 @@ public sealed partial class SqliteJobStore : IJobStore
         while (rows.Read())
         {
             JobId id = IdOf(rows.GetString(0));
+            if (rows.IsDBNull(1))
+            {
+                throw NoFirstEntry(id);
+            }
+
             JobEntry entry = EntryAt(rows, 1, id);
+            if (entry.What is not JobEvent.JobOpened && (headers.Count == 0 || headers[^1].Id != id))
+            {
+                throw NoFirstEntry(id);
+            }
+
             DateTimeOffset lastAt = DateTimeOffset.FromUnixTimeMilliseconds(rows.GetInt64(8));
             switch (entry.What)
             {
@@ -123,6 +154,7 @@ public sealed partial class SqliteJobStore : IJobStore
         EntryCodec codec = EntryCodec.Encode(what);
         return Guarded<AppendOutcome>(() =>
         {
+            MustBeInPlace();
             using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
             int last = LastNumber(job, transaction);
             if (last != after)
@@ -133,6 +165,7 @@ public sealed partial class SqliteJobStore : IJobStore
             JobEntry entry = new(last + 1, DateTimeOffset.FromUnixTimeMilliseconds(at.ToUnixTimeMilliseconds()), what);
             Insert(job, entry, codec, transaction);
             transaction.Commit();
+            MustBeInPlace();
             return new AppendOutcome.Written(entry);
         });
     }
@@ -143,6 +176,7 @@ public sealed partial class SqliteJobStore : IJobStore
         ArgumentNullException.ThrowIfNull(logs);
         return Guarded<BatchOutcome>(() =>
         {
+            MustBeInPlace();
             using SqliteTransaction transaction = _connection.BeginTransaction(deferred: false);
             int count = 0;
             foreach (JobLog log in logs.Where(l => l.Entries.Count > 0))
@@ -160,12 +194,34 @@ public sealed partial class SqliteJobStore : IJobStore
             }
 
             transaction.Commit();
+            MustBeInPlace();
             return new BatchOutcome.Written(count);
         });
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _connection.Dispose();
+    public void MustBeInPlace()
+    {
+        if (IsGone)
+        {
+            throw StoreFaults.Gone(Path);
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _connection.Dispose();
+        if (_scratch is not null)
+        {
+            Directory.Delete(_scratch, recursive: true);
+        }
+    }
+
+    // An open store that may be written always has its log; without the log's name no other process would see what is written to it.
+    private bool IsGone => !_onlyLooks && (StoreFile.HasMoved(_connection) || !File.Exists(StoreFile.LogOf(Path)));
+
+    private JobStoreException NoFirstEntry(JobId job) => StoreFaults.Damaged(Path, $"job {job} has no first entry");
 
     private int LastNumber(JobId job, SqliteTransaction transaction)
     {

@@ -45,13 +45,33 @@ internal static class StoreFaults
 
     internal static JobStoreException Damaged(string path, string detail, Exception? cause = null) => new(
         StoreTrouble.Damaged,
-        $"The job store {path} is damaged and was left as it is ({detail}). Copy it away, then restore a backup or import an export.",
+        $"The job store {path} is damaged and was left as it is ({detail}). Bring a backup back with `store restore FILE`, which keeps this file under another name, or import an export into a new store.",
         cause);
 
     internal static JobStoreException NotAStore(string path, Exception? cause = null) => new(
         StoreTrouble.NotAStore,
         $"The file {path} is not a job store of this program and was left as it is. Choose another file with --store.",
         cause);
+
+    internal static JobStoreException Empty(string path) => new(
+        StoreTrouble.NotAStore,
+        $"The file {path} is empty (0 bytes), which a job store never is, and was left as it is. Bring a backup back with `store restore FILE`, or delete the file to begin a new store.");
+
+    internal static JobStoreException LogAlone(string path) => new(
+        StoreTrouble.Damaged,
+        $"The job store {path} is not there, but its log {path}-wal is: the store was moved or deleted without it. Put the store back, or bring a backup back with `store restore FILE`, which keeps the log.");
+
+    internal static JobStoreException LogBeside(string path) => new(
+        StoreTrouble.TargetExists,
+        $"Beside {path} lies a log, {path}-wal, of a store that was there before; it would be mixed with the new file. Choose another name, or move the log away.");
+
+    internal static JobStoreException Gone(string path) => new(
+        StoreTrouble.Gone,
+        $"The job store {path} was moved, deleted or replaced while it was open. Nothing more is saved there.");
+
+    internal static JobStoreException Older(string path) => new(
+        StoreTrouble.NotWritable,
+        $"The job store {path} has an older format and may not be written, so that it cannot be brought up to date. Copy it to a place that can be written.");
 
     internal static JobStoreException Newer(string path, int version, int known) => new(
         StoreTrouble.Newer,

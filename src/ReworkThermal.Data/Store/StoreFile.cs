@@ -9,7 +9,7 @@ namespace ReworkThermal.Data.Store;
 /// Opens the file of a store, or refuses it without writing to it. Only after the file proved to be a whole store of a version known
 /// here may anything be written.
 /// </summary>
-internal static class StoreFile
+internal static partial class StoreFile
 {
     private const int HeaderLength = 100;
     private const int VersionOffset = 60;
@@ -23,41 +23,116 @@ internal static class StoreFile
 
     internal static SqliteConnection Open(string path, IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps, int patienceSeconds = PatienceSeconds)
     {
-        bool existed = LookAtHeader(path, steps.Count);
-        if (!existed)
+        if (!LookAtHeader(path, steps.Count))
         {
-            MakeFolder(path);
+            Make(path, steps);
         }
 
-        bool leftOver = new FileInfo(path + "-wal") is { Exists: true, Length: > 0 };
-        SqliteConnection connection = new(new SqliteConnectionStringBuilder
+        while (true)
         {
-            DataSource = path,
-            Mode = existed ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadWriteCreate,
+            SqliteConnection connection = Connect(path, SqliteOpenMode.ReadWrite, patienceSeconds);
+            try
+            {
+                bool leftOver = HasLog(path);
+                connection.Open();
+                Execute(connection, WaitInside);
+                Examine(connection, path, steps.Count, leftOver);
+
+                // Another process may have put a restored store in this place while the old one was waited for.
+                if (!HasMoved(connection))
+                {
+                    Execute(connection, "pragma journal_mode = wal");
+                    Execute(connection, "pragma synchronous = full");
+                    Execute(connection, "pragma fullfsync = 1");
+                    StoreSchema.Migrate(connection, steps);
+                    return connection;
+                }
+
+                connection.Dispose();
+            }
+            catch (SqliteException problem)
+            {
+                connection.Dispose();
+                throw StoreFaults.From(problem, path);
+            }
+            catch
+            {
+                connection.Dispose();
+                throw;
+            }
+        }
+    }
+
+    /// <summary>The file itself, where the path is a link.</summary>
+    internal static string Real(string path)
+    {
+        string full = Path.GetFullPath(path);
+        try
+        {
+            return File.ResolveLinkTarget(full, returnFinalTarget: true)?.FullName ?? full;
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            return full;
+        }
+    }
+
+    /// <summary>The write-ahead log of a store.</summary>
+    internal static string LogOf(string path) => path + "-wal";
+
+    /// <summary>Whether a log with content lies beside a store, as a process that died leaves it.</summary>
+    internal static bool HasLog(string path) => new FileInfo(LogOf(path)) is { Exists: true, Length: > 0 };
+
+    /// <summary>Deletes the log of a store and its shared memory.</summary>
+    internal static void DeleteLog(string path)
+    {
+        File.Delete(LogOf(path));
+        File.Delete(path + "-shm");
+    }
+
+    /// <summary>Whether the file was moved, deleted or replaced since it was opened. Windows allows none of these on an open file.</summary>
+    internal static bool HasMoved(SqliteConnection connection) => NativeSqlite.HasMoved(connection.Handle!);
+
+    private static SqliteConnection Connect(string source, SqliteOpenMode mode, int patienceSeconds = PatienceSeconds) =>
+        new(new SqliteConnectionStringBuilder
+        {
+            DataSource = source,
+            Mode = mode,
             Pooling = false,
             ForeignKeys = true,
             DefaultTimeout = patienceSeconds,
         }.ConnectionString);
+
+    /// <summary>Makes a new store beside its place and puts it there whole: nobody ever sees half a store. Another process may be quicker.</summary>
+    private static void Make(string path, IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps)
+    {
+        MakeFolder(path);
+        if (HasLog(path) && !File.Exists(path))
+        {
+            throw StoreFaults.LogAlone(path);
+        }
+
         try
         {
-            connection.Open();
-            Execute(connection, WaitInside);
-            Examine(connection, path, steps.Count, leftOver);
-            Execute(connection, "pragma journal_mode = wal");
-            Execute(connection, "pragma synchronous = full");
-            Execute(connection, "pragma fullfsync = 1");
-            StoreSchema.Migrate(connection, steps);
-            return connection;
+            WholeFile.Write(path, overwrite: false, beside =>
+            {
+                using SqliteConnection connection = Connect(beside, SqliteOpenMode.ReadWriteCreate);
+                connection.Open();
+                Execute(connection, "pragma journal_mode = wal");
+                StoreSchema.Migrate(connection, steps);
+            });
         }
         catch (SqliteException problem)
         {
-            connection.Dispose();
             throw StoreFaults.From(problem, path);
         }
-        catch
+        catch (IOException) when (File.Exists(path))
         {
-            connection.Dispose();
-            throw;
+            // The other's store is as good.
+        }
+        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        {
+            throw StoreFaults.NoFolder(Path.GetDirectoryName(path)!, problem);
         }
     }
 
@@ -74,7 +149,7 @@ internal static class StoreFile
     /// SQLite's own POSIX locks away where this process has the store open already (sqlite.org/howtocorrupt.html, 2.2); SQLite notices
     /// that by itself from 3.51 on, and a test holds it to that.
     /// </summary>
-    /// <returns>Whether there is a file with content.</returns>
+    /// <returns>Whether there is a file.</returns>
     private static bool LookAtHeader(string path, int known)
     {
         if (Directory.Exists(path))
@@ -100,7 +175,7 @@ internal static class StoreFile
 
         if (read == 0)
         {
-            return false;
+            throw StoreFaults.Empty(path);
         }
 
         if (read < HeaderLength || !header.StartsWith("SQLite format 3\0"u8))
@@ -115,7 +190,7 @@ internal static class StoreFile
             : true;
     }
 
-    private static void MakeFolder(string path)
+    internal static void MakeFolder(string path)
     {
         string folder = Path.GetDirectoryName(path)!;
         try

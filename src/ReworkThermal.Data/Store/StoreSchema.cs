@@ -76,6 +76,42 @@ internal static class StoreSchema
         }
     }
 
+    /// <summary>Tables, views, indexes and triggers that differ from those this program makes.</summary>
+    internal static List<string> Differences(SqliteConnection connection)
+    {
+        if (VersionOf(connection, null) != Steps.Count)
+        {
+            return [];
+        }
+
+        using SqliteConnection model = new("Data Source=:memory:");
+        model.Open();
+        Migrate(model, Steps);
+        Dictionary<(string Kind, string Name), string> expected = Objects(model);
+        Dictionary<(string Kind, string Name), string> found = Objects(connection);
+        return
+        [
+            .. found.Keys.Except(expected.Keys).Select(o => $"the {o.Kind} {o.Name} does not belong in a job store"),
+            .. expected.Keys.Except(found.Keys).Select(o => $"the {o.Kind} {o.Name} is missing"),
+            .. found.Keys.Intersect(expected.Keys).Where(o => found[o] != expected[o]).Select(o => $"the {o.Kind} {o.Name} was changed"),
+        ];
+    }
+
+    // SQLite keeps its own objects under names that begin with sqlite_, which nobody else may use.
+    private static Dictionary<(string Kind, string Name), string> Objects(SqliteConnection connection)
+    {
+        const string sql = "select type, name, tbl_name || ': ' || coalesce(sql, '') from sqlite_schema where name not like 'sqlite~_%' escape '~'";
+        Dictionary<(string Kind, string Name), string> objects = [];
+        using SqliteCommand command = new(sql, connection);
+        using SqliteDataReader rows = command.ExecuteReader();
+        while (rows.Read())
+        {
+            objects[(rows.GetString(0), rows.GetString(1))] = rows.GetString(2);
+        }
+
+        return objects;
+    }
+
     internal static int VersionOf(SqliteConnection connection, SqliteTransaction? transaction)
     {
         using SqliteCommand command = new("pragma user_version", connection, transaction);

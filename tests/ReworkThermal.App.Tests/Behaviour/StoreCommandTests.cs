@@ -68,4 +68,32 @@ public sealed class StoreCommandTests
         Assert.Equal(3, result.Code);
         Assert.Contains("nothing was changed", result.Error, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_damaged_store_names_the_command_that_brings_a_backup_back_and_the_command_does()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob("before the damage");
+        string copy = Path.Combine(bench.Folder.Path, "copy.db");
+        bench.Must("store", "backup", copy);
+        byte[] damaged = File.ReadAllBytes(bench.Store);
+        damaged.AsSpan(4096, 8192).Fill(0xA5);
+        File.WriteAllBytes(bench.Store, damaged);
+        BenchResult refused = bench.Run("job", "list");
+        Assert.Equal(4, refused.Code);
+        Assert.Contains("store restore FILE", refused.Error, StringComparison.Ordinal);
+        System.Text.Json.JsonElement restored = bench.Json("store", "restore", copy);
+        Assert.Equal(1, restored.GetProperty("jobs").GetInt32());
+        Assert.Equal(damaged, File.ReadAllBytes(restored.GetProperty("kept").GetString()!));
+        Assert.Contains("before the damage", bench.Must("job", "list").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_file_that_is_no_backup_is_bad_data_and_the_store_stays()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        BenchResult result = bench.Run("store", "restore", bench.Folder.Write("bad.db", "not a store, but long enough to be looked at as one"));
+        Assert.Equal(3, result.Code);
+        Assert.Contains("left as it is", result.Error, StringComparison.Ordinal);
+        bench.Must("job", "list");
+    }
 }

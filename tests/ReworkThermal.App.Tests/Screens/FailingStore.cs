@@ -16,7 +16,10 @@ internal sealed class FailingStore : IJobStore
     public AppendOutcome Append(JobId job, int after, DateTimeOffset at, JobEvent what) =>
         Fails ? throw new JobStoreException(StoreTrouble.DiskFull, "the disk is full") : _inner.Append(job, after, at, what);
 
-    public BatchOutcome AppendAll(IReadOnlyList<JobLog> logs) => _inner.AppendAll(logs);
+    public BatchOutcome AppendAll(IReadOnlyList<JobLog> logs) =>
+        Fails ? throw new JobStoreException(StoreTrouble.DiskFull, "the disk is full") : _inner.AppendAll(logs);
+
+    public void MustBeInPlace() => _inner.MustBeInPlace();
 
     public void Dispose() => _inner.Dispose();
 }

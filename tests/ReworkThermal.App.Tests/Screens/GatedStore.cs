@@ -19,7 +19,13 @@ internal sealed class GatedStore : IJobStore
         return _inner.Append(job, after, at, what);
     }
 
-    public BatchOutcome AppendAll(IReadOnlyList<JobLog> logs) => _inner.AppendAll(logs);
+    public BatchOutcome AppendAll(IReadOnlyList<JobLog> logs)
+    {
+        Gate.Wait();
+        return _inner.AppendAll(logs);
+    }
+
+    public void MustBeInPlace() => _inner.MustBeInPlace();
 
     public void Dispose()
     {

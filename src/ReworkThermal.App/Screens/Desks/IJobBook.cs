@@ -17,9 +17,17 @@ internal interface IJobBook : IDisposable
     /// <exception cref="JobStoreException">The store cannot be written.</exception>
     public RecordOutcome Open(JobBrief brief);
 
-    /// <summary>Records an event.</summary>
+    /// <summary>Records events, all or none.</summary>
     /// <exception cref="JobStoreException">The store cannot be written.</exception>
-    public RecordOutcome Record(JobId job, JobEvent what);
+    public RecordOutcome Record(JobId job, IReadOnlyList<JobEvent> events);
+
+    /// <summary>Looks whether what was saved is still where it was.</summary>
+    /// <exception cref="JobStoreException">The store was moved, deleted or replaced.</exception>
+    public void MustBeInPlace();
+
+    /// <summary>Writes all jobs to a new store and goes on there.</summary>
+    /// <exception cref="JobStoreException">It cannot be written; the book stays where it is.</exception>
+    public void MoveTo(string path);
 
     /// <summary>Writes a job's record to a file that must not exist yet.</summary>
     /// <exception cref="JobStoreException">The file cannot be written.</exception>

@@ -9,17 +9,28 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="ids">Names new jobs.</param>
 internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids) : IJobBook
 {
-    private readonly JobDesk _desk = new(store, clock, ids);
+    private IJobStore _store = store;
+    private JobDesk _desk = new(store, clock, ids);
 
-    public IReadOnlyList<JobHeader> List() => store.List();
+    public IReadOnlyList<JobHeader> List() => _store.List();
 
     public JobState? Load(JobId job) => _desk.Load(job);
 
     public RecordOutcome Open(JobBrief brief) => _desk.Open(brief);
 
-    public RecordOutcome Record(JobId job, JobEvent what) => _desk.Record(job, what);
+    public RecordOutcome Record(JobId job, IReadOnlyList<JobEvent> events) => _desk.RecordAll(job, events);
 
-    public void Export(JobId job, string path) => JobArchive.ExportTo(store, [job], Path.GetFullPath(path), force: false);
+    public void MustBeInPlace() => _store.MustBeInPlace();
 
-    public void Dispose() => store.Dispose();
+    public void MoveTo(string path)
+    {
+        IJobStore old = _store;
+        _store = SqliteJobStore.NewFrom(old, path);
+        _desk = new JobDesk(_store, clock, ids);
+        old.Dispose();
+    }
+
+    public void Export(JobId job, string path) => JobArchive.ExportTo(_store, [job], Path.GetFullPath(path), force: false);
+
+    public void Dispose() => _store.Dispose();
 }

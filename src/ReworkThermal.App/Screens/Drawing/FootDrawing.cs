@@ -17,7 +17,11 @@ internal static class FootDrawing
         if (state.Overlay == Overlay.Leave)
         {
             bool touching = state.Clock.Stage is TouchStage.Running;
-            Say(sheet, all, touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion, Ink.Care);
+            Say(
+                sheet,
+                all,
+                state.StoreTrouble is not null ? ScreenWords.LeaveQuestionUnsaved : touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion,
+                Ink.Care);
             sheet.Put(foot, 0, 1, ScreenWords.LeaveKeys, Ink.Quiet);
         }
         else if (state.Overlay == Overlay.ReplaceRecord)
@@ -99,7 +103,7 @@ internal static class FootDrawing
 
     private static void Status(Sheet sheet, Area foot, BenchState state)
     {
-        string saved = state.StoreTrouble is not null ? ScreenWords.NotSaved : state.Unanswered > 0 ? ScreenWords.Saving : ScreenWords.AllSaved;
+        string saved = state.StoreTrouble is not null ? ScreenWords.NotSaved + ScreenWords.ElsewhereKey : state.Unanswered > 0 ? ScreenWords.Saving : ScreenWords.AllSaved;
         string job = state.Job?.Brief.Label ?? ScreenWords.NoJob;
         string pad = state.Pad is { } known ? $" | {ScreenWords.PadWord(known.Value)} | {ScreenWords.Budget} {Budget(state)}" : string.Empty;
         string touch = state.Clock.Stage is TouchStage.Running running

@@ -21,6 +21,11 @@ internal static class KeyReading
             return new Press(PressKind.Empty);
         }
 
+        if (key == Key.W.WithCtrl)
+        {
+            return new Press(PressKind.Elsewhere);
+        }
+
         if (key.IsAlt && key.NoAlt.AsRune is { Value: >= '1' and <= '5' } digit)
         {
             return new Press(PressKind.PlaceDigit, digit);

@@ -6,38 +6,62 @@ using ReworkThermal.Core.Jobs;
 namespace ReworkThermal.App.Screens.Running;
 
 /// <summary>The one thread that touches the job store.</summary>
-/// <param name="open">Opens the store, on that thread.</param>
-/// <param name="post">Where answers go.</param>
-internal sealed class StoreClerk(Func<IJobBook> open, Action<Message> post) : IDisposable
+internal sealed class StoreClerk : IDisposable
 {
+    private static readonly TimeSpan _watchEvery = TimeSpan.FromSeconds(2);
+
     // Jobs with recent work are looked through for an interrupted touch at the beginning.
     private const int JobsLookedThrough = 20;
 
     private readonly SerialWorker _worker = new("job store");
+    private readonly Func<IJobBook> _open;
+    private readonly Action<Message> _post;
+    private readonly Timer _watch;
     private IJobBook? _book;
+    private bool _told;
+
+    /// <summary>Makes a clerk; the store is opened with the first errand.</summary>
+    /// <param name="open">Opens the store, on the clerk's thread.</param>
+    /// <param name="post">Where answers go.</param>
+    internal StoreClerk(Func<IJobBook> open, Action<Message> post)
+    {
+        _open = open;
+        _post = post;
+        _watch = new Timer(_ => _worker.Do(Watch), null, _watchEvery, _watchEvery);
+    }
 
     internal void Take(Errand errand) => _worker.Do(() =>
     {
         RecordedFor? purpose = errand is Errand.Record record ? record.Purpose : errand is Errand.OpenJob ? RecordedFor.Entry : null;
         try
         {
-            _book ??= open();
+            _book ??= _open();
             Do(_book, errand);
         }
         catch (JobStoreException trouble)
         {
-            post(new Message.StoreFailed(trouble.Message, purpose));
+            _post(new Message.StoreFailed(trouble.Message, purpose));
         }
 #pragma warning disable CA1031 // Whatever goes wrong here must be seen: the technician relies on "all saved".
         catch (Exception fault)
 #pragma warning restore CA1031
         {
-            post(new Message.StoreFailed(ScreenWords.Fault(fault.Message), purpose));
+            _post(new Message.StoreFailed(ScreenWords.Fault(fault.Message), purpose));
         }
     });
 
     public void Dispose()
     {
+        using (ManualResetEvent quiet = new(initialState: false))
+        {
+            if (_watch.Dispose(quiet))
+            {
+                _ = quiet.WaitOne();
+            }
+        }
+
+        _watch.Dispose();
+
         _worker.Finish();
         _book?.Dispose();
     }
@@ -48,39 +72,48 @@ internal sealed class StoreClerk(Func<IJobBook> open, Action<Message> post) : ID
         {
             case Errand.ListJobs:
                 IReadOnlyList<JobHeader> jobs = book.List();
-                post(new Message.JobsListed(jobs, Interrupted(book, jobs)));
+                _post(new Message.JobsListed(jobs, Interrupted(book, jobs)));
                 break;
             case Errand.LoadJob load:
-                post(book.Load(load.Job) is { } job ? new Message.JobLoaded(job) : new Message.Recorded(new RecordOutcome.NoSuchJob(), RecordedFor.ItsOwnSake));
+                _post(book.Load(load.Job) is { } job ? new Message.JobLoaded(job) : new Message.Recorded(new RecordOutcome.NoSuchJob(), RecordedFor.ItsOwnSake));
                 break;
             case Errand.OpenJob opening:
-                post(new Message.Recorded(book.Open(opening.Brief), RecordedFor.Entry));
+                _post(new Message.Recorded(book.Open(opening.Brief), RecordedFor.Entry));
                 break;
             case Errand.Record record:
-                post(new Message.Recorded(RecordAll(book, record), record.Purpose));
+                _post(new Message.Recorded(book.Record(record.Job, record.Events), record.Purpose));
                 break;
             case Errand.Export export:
                 book.Export(export.Job, export.Path);
-                post(new Message.Exported(export.Path));
+                _post(new Message.Exported(export.Path));
+                break;
+            case Errand.WriteElsewhere elsewhere:
+                book.MoveTo(elsewhere.Path);
+                _told = false;
+                _post(new Message.WrittenElsewhere(Path.GetFullPath(elsewhere.Path)));
                 break;
             default:
                 throw new InvalidOperationException($"not an errand for the store: {errand.GetType().Name}");
         }
     }
 
-    private static RecordOutcome RecordAll(IJobBook book, Errand.Record record)
+    // Without a key too: "all saved" must not stand on the screen while the store is gone.
+    private void Watch()
     {
-        RecordOutcome outcome = new RecordOutcome.NoSuchJob();
-        foreach (JobEvent what in record.Events)
+        try
         {
-            outcome = book.Record(record.Job, what);
-            if (outcome is not RecordOutcome.Recorded)
-            {
-                break;
-            }
+            _book?.MustBeInPlace();
+            _told = false;
         }
+        catch (JobStoreException trouble)
+        {
+            if (!_told)
+            {
+                _post(new Message.StoreFailed(trouble.Message, null));
+            }
 
-        return outcome;
+            _told = true;
+        }
     }
 
     private static JobState? Interrupted(IJobBook book, IReadOnlyList<JobHeader> jobs) => jobs

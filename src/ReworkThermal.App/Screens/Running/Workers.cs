@@ -47,7 +47,7 @@ internal sealed class Workers : IDisposable
     {
         switch (errand)
         {
-            case Errand.ListJobs or Errand.LoadJob or Errand.OpenJob or Errand.Record or Errand.Export:
+            case Errand.ListJobs or Errand.LoadJob or Errand.OpenJob or Errand.Record or Errand.Export or Errand.WriteElsewhere:
                 _store.Take(errand);
                 break;
             case Errand.BeginRun or Errand.AdvanceRun or Errand.ReleaseRun or Errand.CoolRun:

@@ -45,6 +45,9 @@ internal abstract record EntryFor
     /// <summary>Where to write the record.</summary>
     internal sealed record ExportPath : EntryFor;
 
+    /// <summary>Where to write all jobs when the store cannot be written; with the text that waits meanwhile.</summary>
+    internal sealed record StorePath(TextEntry? Waits) : EntryFor;
+
     /// <summary>A meter reading for the check that was chosen.</summary>
     internal sealed record Reading(Core.Jobs.Checking.ElectricalCheck Check) : EntryFor;
 }

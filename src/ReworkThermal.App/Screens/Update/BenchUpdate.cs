@@ -40,6 +40,7 @@ internal static class BenchUpdate
         Message.Recorded recorded => RecordedUpdate.Answered(state, recorded),
         Message.StoreFailed failed => RecordedUpdate.Failed(state, failed),
         Message.Exported exported => new Step(state with { Entry = null }).Say(ScreenRecordWords.Exported(exported.Path)),
+        Message.WrittenElsewhere written => RecordedUpdate.WrittenElsewhere(state, written.Path),
         Message.BudgetsReckoned reckoned => new Step(reckoned.Job == state.Job?.Id ? state with { Budgets = reckoned.Budgets } : state),
         Message.MixReckoned reckoned => MixUpdate.Reckoned(state, reckoned),
         Message.PlanMoved moved => PlanUpdate.Moved(state, moved),

@@ -27,6 +27,9 @@ internal static class EntryCommit
         EntryFor.Plan plan => PlanUpdate.Typed(state, entry, plan.Field),
         EntryFor.Tool tool => ToolUpdate.Typed(state, entry, tool.Field),
         EntryFor.ExportPath => Export(state, entry),
+        EntryFor.StorePath => string.IsNullOrWhiteSpace(entry.Text)
+            ? Wrong(state, entry, ScreenRecordWords.PathNeeded)
+            : new Step(state with { Entry = entry with { Waiting = true } }).Do(new Errand.WriteElsewhere(entry.Text.Trim())),
         EntryFor.Reading reading => Reading(state, entry, reading.Check),
         _ => throw new InvalidOperationException($"no rule for {entry.For.GetType().Name}"),
     };

@@ -16,7 +16,7 @@ internal static class EntryUpdate
         return press.Kind switch
         {
             PressKind.Enter => EntryCommit.Commit(state, entry),
-            PressKind.Escape => new Step(state with { Entry = null, Notice = Notice.None }),
+            PressKind.Escape => new Step(state with { Entry = (entry.For as EntryFor.StorePath)?.Waits, Notice = Notice.None }),
             _ => new Step(state with { Entry = Edited(entry, press) }),
         };
     }

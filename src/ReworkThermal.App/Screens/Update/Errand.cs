@@ -25,6 +25,9 @@ internal abstract record Errand
     /// <summary>Write a job's record to a file.</summary>
     internal sealed record Export(JobId Job, string Path) : Errand;
 
+    /// <summary>Write all jobs to a new store and go on there.</summary>
+    internal sealed record WriteElsewhere(string Path) : Errand;
+
     /// <summary>Reckon the budgets of a job; an earlier such errand may be skipped.</summary>
     internal sealed record ReckonBudgets(JobState Job) : Errand;
 

@@ -24,13 +24,24 @@ internal static class KeyUpdate
             return new Step(state with { Overlay = Overlay.Leave });
         }
 
+        if (press.Kind == PressKind.Elsewhere)
+        {
+            return Elsewhere(state);
+        }
+
         if (press.Kind == PressKind.PlaceDigit)
         {
-            return GoTo(state with { Entry = null }, press);
+            return GoTo(state with { Entry = (state.Entry?.For as EntryFor.StorePath)?.Waits }, press);
         }
 
         return state.Entry is not null ? EntryUpdate.Apply(state, press) : OwnKey(state with { Notice = Notice.None }, press);
     }
+
+    private static Step Elsewhere(BenchState state) => state switch
+    {
+        { StoreTrouble: null } or { Entry: { Waiting: true } or { For: EntryFor.StorePath } } => new Step(state),
+        _ => new Step(state with { Entry = TextEntry.Of(new EntryFor.StorePath(state.Entry), ScreenWords.ElsewhereLabel) with { Hint = ScreenWords.ElsewhereHint } }),
+    };
 
     private static Step OwnKey(BenchState state, Press press) => press.Letter switch
     {

@@ -43,6 +43,9 @@ internal abstract record Message
     /// <summary>The record was written to a file.</summary>
     internal sealed record Exported(string Path) : Message;
 
+    /// <summary>All jobs are in another store, which is used from now on.</summary>
+    internal sealed record WrittenElsewhere(string Path) : Message;
+
     /// <summary>Budgets were reckoned.</summary>
     internal sealed record BudgetsReckoned(JobId Job, IReadOnlyDictionary<PadId, PadBudget> Budgets) : Message;
 

@@ -51,6 +51,9 @@ internal enum PressKind
     /// <summary>A digit with Alt: goes to a place even out of a text field.</summary>
     PlaceDigit,
 
+    /// <summary>Ctrl+W: writes what cannot be saved elsewhere.</summary>
+    Elsewhere,
+
     /// <summary>Ctrl+Q.</summary>
     Leave,
 }

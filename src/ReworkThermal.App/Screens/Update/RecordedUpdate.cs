@@ -29,6 +29,14 @@ internal static class RecordedUpdate
         return NotKept(next, failed.Reason, failed.Purpose);
     }
 
+    /// <summary>The text that waited is there again, for another try.</summary>
+    internal static Step WrittenElsewhere(BenchState state, string path)
+    {
+        string told = ScreenWords.WrittenElsewhere(path);
+        TextEntry? waits = (state.Entry?.For as EntryFor.StorePath)?.Waits;
+        return new Step(state with { StoreTrouble = null, Entry = waits is null ? null : waits with { Complaint = null, Hint = told } }).Say(told);
+    }
+
     private static Step Opened(BenchState state, JobState job)
     {
         Step step = JobListUpdate.Loaded(state with { Entry = null, Place = Place.Job }, job);

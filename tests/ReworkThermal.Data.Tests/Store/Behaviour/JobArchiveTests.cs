@@ -141,6 +141,49 @@ public sealed class JobArchiveTests : IDisposable
         Assert.Empty(target.List());
     }
 
+    [Fact]
+    public void An_export_cut_or_changed_anywhere_is_imported_whole_or_not_at_all()
+    {
+        byte[] whole;
+        using (InMemoryJobStore source = new())
+        {
+            _ = SampleJobs.RecordEverything(SampleJobs.Desk(source));
+            whole = SampleJobs.Canonical(source);
+        }
+
+        using SqliteJobStore target = SqliteJobStore.Open(_folder["b.db"]);
+        Random random = new(14);
+        for (int i = 0; i < 300; i++)
+        {
+            byte[] hostile = i % 3 == 0 ? whole[..random.Next(whole.Length - 2)] : [.. whole];
+            if (i % 3 == 1)
+            {
+                hostile[random.Next(hostile.Length)] = (byte)random.Next(256);
+            }
+            else if (i % 3 == 2)
+            {
+                // A stretch moved to another place: still letters and brackets, no longer in order.
+                int at = random.Next(hostile.Length - 200);
+                hostile.AsSpan(at, 100).CopyTo(hostile.AsSpan(random.Next(hostile.Length - 100)));
+            }
+
+            File.WriteAllBytes(_folder["x"], hostile);
+            using InMemoryJobStore sound = new();
+            try
+            {
+                ImportSummary summary = JobArchive.ImportFrom(sound, _folder["x"]);
+                Assert.All(sound.List(), h => Assert.IsType<EventVerdict.Accepted>(JobRules.JudgeAll(sound.Read(h.Id))));
+                Assert.Equal(sound.List().Sum(h => h.LastNumber), summary.NewEntries);
+            }
+            catch (JobStoreException problem)
+            {
+                Assert.Equal(StoreTrouble.BadImport, problem.Trouble);
+                Assert.Equal(StoreTrouble.BadImport, Assert.Throws<JobStoreException>(() => JobArchive.ImportFrom(target, _folder["x"])).Trouble);
+                Assert.Empty(target.List());
+            }
+        }
+    }
+
     private static InMemoryJobStore Retimed(IJobStore store)
     {
         InMemoryJobStore same = new();

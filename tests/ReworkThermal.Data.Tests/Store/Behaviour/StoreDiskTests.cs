@@ -22,17 +22,31 @@ public sealed class StoreDiskTests(ITestOutputHelper output) : IDisposable
         Assert.Contains("--store", problem.Message, StringComparison.Ordinal);
     }
 
-    [Fact]
-    public void A_read_only_folder_is_refused_with_a_clear_message()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_store_on_a_read_only_disk_can_be_looked_at_exported_and_backed_up_but_not_written(bool crashed)
     {
         string folder = _folder["sealed"];
         _ = Directory.CreateDirectory(folder);
         string path = Path.Combine(folder, "jobs.db");
+        byte[] expected;
+        JobId job;
         using (SqliteJobStore store = SqliteJobStore.Open(path))
         {
-            _ = SampleJobs.OpenWithPins(SampleJobs.Desk(store));
+            job = SampleJobs.OpenWithPins(SampleJobs.Desk(store));
+            expected = SampleJobs.Canonical(store);
+            File.Copy(path, _folder["left"]);
+            File.Copy(path + "-wal", _folder["left-wal"]);
         }
 
+        if (crashed)
+        {
+            File.Move(_folder["left"], path, overwrite: true);
+            File.Move(_folder["left-wal"], path + "-wal");
+        }
+
+        string[] files = Directory.GetFiles(folder);
         byte[] before = File.ReadAllBytes(path);
 
         // Permission bits do not bind root; a read-only bind mount binds everyone.
@@ -50,14 +64,24 @@ public sealed class StoreDiskTests(ITestOutputHelper output) : IDisposable
                 return;
             }
 
-            foreach (string name in (string[])["jobs.db", "new.db"])
+            using (SqliteJobStore store = SqliteJobStore.Open(path))
             {
-                JobStoreException problem = Assert.Throws<JobStoreException>(() => SqliteJobStore.Open(Path.Combine(folder, name)));
-                Assert.Equal(StoreTrouble.NotWritable, problem.Trouble);
-                Assert.Contains("read-only", problem.Message, StringComparison.Ordinal);
+                Assert.Equal(expected, SampleJobs.Canonical(store));
+                Assert.Empty(store.Examine().Problems);
+                JobArchive.ExportTo(store, null, _folder["export.json"], force: false);
+                Assert.Equal(expected, File.ReadAllBytes(_folder["export.json"]));
+                store.BackupTo(_folder["backup.db"], force: false);
+                Refused(() => SampleJobs.Desk(store).Record(job, SampleJobs.Touch(1)));
             }
 
+            using (SqliteJobStore backup = SqliteJobStore.Open(_folder["backup.db"]))
+            {
+                Assert.Equal(expected, SampleJobs.Canonical(backup));
+            }
+
+            Refused(() => SqliteJobStore.Open(Path.Combine(folder, "new.db")));
             Assert.Equal(before, File.ReadAllBytes(path));
+            Assert.Equal(files, Directory.GetFiles(folder));
         }
         finally
         {
@@ -69,6 +93,13 @@ public sealed class StoreDiskTests(ITestOutputHelper output) : IDisposable
             {
                 File.SetUnixFileMode(folder, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
             }
+        }
+
+        static void Refused(Action act)
+        {
+            JobStoreException problem = Assert.Throws<JobStoreException>(act);
+            Assert.Equal(StoreTrouble.NotWritable, problem.Trouble);
+            Assert.Contains("read-only", problem.Message, StringComparison.OrdinalIgnoreCase);
         }
     }
 

@@ -97,6 +97,57 @@ public sealed class StoreFaultTests : IDisposable
     }
 
     [Fact]
+    public void A_store_cut_anywhere_is_refused_or_reads_as_it_was()
+    {
+        FillStore(60);
+        byte[] whole = File.ReadAllBytes(StorePath);
+        for (int length = 0; length < whole.Length; length += 1024)
+        {
+            File.WriteAllBytes(StorePath, whole[..length]);
+            _ = Assert.Throws<JobStoreException>(() => SqliteJobStore.Open(StorePath));
+            Assert.Equal(whole[..length], File.ReadAllBytes(StorePath));
+        }
+    }
+
+    [Fact]
+    public void A_changed_bit_is_noticed_or_changes_no_entry()
+    {
+        FillStore(40);
+        byte[] whole = File.ReadAllBytes(StorePath);
+        byte[] expected;
+        using (SqliteJobStore store = SqliteJobStore.Open(StorePath))
+        {
+            expected = SampleJobs.Canonical(store);
+        }
+
+        Random random = new(14);
+        int noticed = 0;
+        for (int i = 0; i < 150; i++)
+        {
+            byte[] changed = [.. whole];
+            changed[random.Next(changed.Length)] ^= (byte)(1 << random.Next(8));
+            File.WriteAllBytes(StorePath, changed);
+            try
+            {
+                using SqliteJobStore store = SqliteJobStore.Open(StorePath);
+                if (store.Examine().Problems.Count == 0)
+                {
+                    Assert.Equal(expected, SampleJobs.Canonical(store));
+                    continue;
+                }
+            }
+            catch (JobStoreException)
+            {
+                // Refused.
+            }
+
+            noticed++;
+        }
+
+        Assert.InRange(noticed, 1, 150);
+    }
+
+    [Fact]
     public void Another_kind_of_file_is_refused_and_left_as_it_is()
     {
         File.WriteAllText(StorePath, new string('x', 500));
