@@ -10,6 +10,7 @@ namespace ReworkThermal.App.Screens.Drawing;
 internal static class FootDrawing
 {
     private const int Height = 3;
+    private const int MostOfDraft = 40;
 
     internal static void Draw(Sheet sheet, Area all, BenchState state)
     {
@@ -17,13 +18,20 @@ internal static class FootDrawing
         if (state.Overlay == Overlay.Leave)
         {
             bool touching = state.Clock.Stage is TouchStage.Running;
-            Say(sheet, all, touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion, Ink.Care);
+            Say(sheet, all, touching ? ScreenWords.LeaveQuestionDuringTouch : state.Entry is not null ? ScreenWords.LeaveQuestionDuringEntry : ScreenWords.LeaveQuestion, Ink.Care);
             sheet.Put(foot, 0, 1, ScreenWords.LeaveKeys, Ink.Quiet);
         }
         else if (state.Overlay == Overlay.ReplaceRecord)
         {
             Say(sheet, all, ScreenRecordWords.There(state.Record.There), Ink.Care);
             sheet.Put(foot, 0, 1, ScreenRecordWords.ReplaceKeys, Ink.Quiet);
+        }
+        else if (state.DraftOnOffer is { } draft)
+        {
+            bool hasJob = DraftUpdate.HasJob(state, draft);
+            string text = Sheet.Cut(draft.Text, MostOfDraft);
+            Say(sheet, all, hasJob ? ScreenWords.DraftOffer(draft.JobName, draft.Label, text) : ScreenWords.DraftOfNoJob(draft.JobName, draft.Label, text), Ink.Care);
+            sheet.Put(foot, 0, 1, hasJob ? ScreenWords.DraftKeys : ScreenWords.DraftKeysOfNoJob, Ink.Quiet);
         }
         else if (state.Entry is { } entry && state.Overlay == Overlay.None)
         {

@@ -36,9 +36,8 @@ internal sealed class LatestWorker<T> : IDisposable
         lock (_lock)
         {
             _waiting = null;
+            // Its own run disposes it: work that is being broken off may still look at it.
             _running?.Cancel();
-            _running?.Dispose();
-            _running = null;
         }
 
         _worker.Dispose();
