@@ -1,5 +1,4 @@
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.Update;
