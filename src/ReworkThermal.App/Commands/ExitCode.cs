@@ -18,6 +18,9 @@ internal static class ExitCode
     /// <summary>The job store cannot be used.</summary>
     internal const int StoreTrouble = 4;
 
+    /// <summary>Broken off by the keyboard before there was an answer (128 + SIGINT, the shells' convention).</summary>
+    internal const int BrokenOff = 130;
+
     /// <summary>A fault of the program itself (the value of EX_SOFTWARE in sysexits.h).</summary>
     internal const int ProgramFault = 70;
 }

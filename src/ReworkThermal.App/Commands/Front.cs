@@ -58,9 +58,9 @@ internal static class Front
         {
             return Complain(shell, trouble.Trouble is StoreTrouble.BadImport ? ExitCode.BadData : ExitCode.StoreTrouble, trouble.Message);
         }
-        catch (OperationCanceledException)
+        catch (OperationCanceledException) when (shell.Cancellation.IsCancellationRequested)
         {
-            return Complain(shell, ExitCode.AnswerIsNo, Refusals.BrokenOff);
+            return Complain(shell, ExitCode.BrokenOff, Refusals.BrokenOff);
         }
 #pragma warning disable CA1031 // The last resort: whatever went wrong, the user gets a sentence, not a stack trace.
         catch (Exception fault)

@@ -31,7 +31,12 @@ internal static class ScreenWords
     internal const string LeaveQuestion = "Leave the program? Everything is saved.";
     internal const string LeaveQuestionUnsaved = "Leave the program? The last entry is NOT SAVED; Ctrl+W writes all jobs to another file.";
     internal const string LeaveQuestionDuringTouch = "A touch is running. It stays open in the record and is offered for completion next time.";
+    internal const string LeaveQuestionDuringEntry = "Leave the program? What you are typing is kept and offered at the next start.";
     internal const string LeaveKeys = "Y leaves   any other key stays";
+    internal const string DraftKeys = "Enter takes it up   N throws it away   Esc puts it off until the next start";
+    internal const string DraftKeysOfNoJob = "N throws it away   Esc puts it off until the next start";
+    internal const string DraftThrownAway = "Thrown away.";
+    internal const string DraftPutOff = "Kept; it is offered again at the next start.";
     internal const string AnyKeyBack = "any key: back";
     internal const string TooSmall = "This window is too small: 60 columns by 16 rows at least, 80 by 24 to see everything. Nothing is lost.";
     internal const string ReadingShelf = "reading alloys and profiles ...";
@@ -51,6 +56,15 @@ internal static class ScreenWords
         Place.Record => "Record",
         _ => throw new ArgumentOutOfRangeException(nameof(place)),
     };
+
+    internal static string DraftOffer(string job, string label, string text) => $"Unfinished{OfJob(job)}, {label}: '{text}'";
+
+    internal static string DraftOfNoJob(string job, string label, string text) => $"Unfinished{OfJob(job)}, which is not in this store, {label}: '{text}'";
+
+    internal static string DraftNotRead(string path, string reason) => $"What was being typed last time cannot be read from '{path}': {reason}";
+
+    internal static string DraftNotKept(string path, string reason, string label, string text) =>
+        $"rework-thermal: what was being typed could not be kept in '{path}' ({reason}). {label}: {text}";
 
     internal static string PadWord(string pad) => $"pad {pad}";
 
@@ -77,6 +91,8 @@ internal static class ScreenWords
     internal static string NotKnown(string text, IReadOnlyList<string> known) => $"'{text}' is not known; there are: {string.Join(", ", known)}";
 
     internal static string Touching(string seconds) => $"TOUCH {seconds} s";
+
+    private static string OfJob(string job) => job.Length > 0 ? $" in '{job}'" : string.Empty;
 
     private static string Range(double least, double most, string unit) => string.Create(
         CultureInfo.InvariantCulture,

@@ -1,6 +1,8 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Text;
 using ReworkThermal.App.Commands;
+using ReworkThermal.App.Wording;
 
 namespace ReworkThermal.App.Tests.Behaviour;
 
@@ -42,7 +44,45 @@ public sealed class ProcessTests
     public void Colour_is_used_only_where_it_is_welcome(bool redirected, string? noColour, string terminal, bool expected) =>
         Assert.Equal(expected, ProcessShell.WantsColour(redirected, name => name == "NO_COLOR" ? noColour : name == "TERM" ? terminal : null));
 
+    /// <summary>A plan takes seconds, so the signal meets it at work; the exit code is the shells' 128 + SIGINT.</summary>
+    [Fact]
+    public void A_plan_broken_off_by_the_keyboard_ends_with_130_and_says_so()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return; // There a process cannot send Ctrl-C to one process alone.
+        }
+
+        using Process process = Process.Start(Program(Path.GetTempPath(), "plan", Bench.DemoRequest))!;
+        Task<string> output = process.StandardOutput.ReadToEndAsync();
+        Task<string> error = process.StandardError.ReadToEndAsync();
+        while (!process.HasExited && process.TotalProcessorTime < TimeSpan.FromSeconds(0.7))
+        {
+            // Past the start, which takes less, and far from the end.
+            Thread.Sleep(20);
+            process.Refresh();
+        }
+
+        using (Process kill = Process.Start("kill", ["-INT", process.Id.ToString(CultureInfo.InvariantCulture)]))
+        {
+            kill.WaitForExit();
+        }
+
+        process.WaitForExit();
+        Assert.Equal((130, string.Empty), (process.ExitCode, output.GetAwaiter().GetResult()));
+        Assert.Contains(Refusals.BrokenOff, error.GetAwaiter().GetResult(), StringComparison.Ordinal);
+    }
+
     private static (int Code, string Out, string Error) Start(string directory, params string[] words)
+    {
+        using Process process = Process.Start(Program(directory, words))!;
+        Task<string> error = process.StandardError.ReadToEndAsync();
+        string output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, output, error.GetAwaiter().GetResult());
+    }
+
+    private static ProcessStartInfo Program(string directory, params string[] words)
     {
         ProcessStartInfo start = new(Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet")
         {
@@ -57,10 +97,6 @@ public sealed class ProcessTests
             start.ArgumentList.Add(word);
         }
 
-        using Process process = Process.Start(start)!;
-        Task<string> error = process.StandardError.ReadToEndAsync();
-        string output = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        return (process.ExitCode, output, error.GetAwaiter().GetResult());
+        return start;
     }
 }

@@ -5,6 +5,7 @@ using ReworkThermal.App.Screens.Running;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data;
+using ReworkThermal.Data.Store;
 using Terminal.Gui.App;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
@@ -23,14 +24,14 @@ internal sealed class ScreenHarness : IDisposable
     private readonly BenchWindow _window;
     private readonly SessionToken _session;
 
-    internal ScreenHarness(int width = 80, int height = 24, IJobStore? store = null, bool real = false, ScreenOptions? options = null, params Key[] early)
+    internal ScreenHarness(int width = 80, int height = 24, IJobStore? store = null, bool real = false, ScreenOptions? options = null, DraftFile? drafts = null, params Key[] early)
     {
         Store = store ?? new InMemoryJobStore();
         Engines = new ScriptedBench();
         _app = Application.Create(_toolkitTime);
         _ = _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        BenchDesks desks = new(() => new JobBook(Store, Time, new CountedIds()), real ? () => RealDesks.Open(DataRoot.BesideProgram, Path.Combine(Folder.Path, "calibrations"), Folder.Path) : Engines.Open);
+        BenchDesks desks = new(() => new JobBook(Store, Time, new CountedIds()), real ? () => RealDesks.Open(DataRoot.BesideProgram, Path.Combine(Folder.Path, "calibrations"), Folder.Path) : Engines.Open, drafts);
         _conductor = new Conductor(Time, desks, _app.Invoke, new ScreenSignals(times => Rings += times, () => Left = true));
         ScreenOptions wanted = options ?? new ScreenOptions(Plain: false, Light: false, Store: null);
         _window = new BenchWindow(_app, _conductor, Palette.Choose(wanted, _ => null), wanted.Plain);
@@ -38,7 +39,7 @@ internal sealed class ScreenHarness : IDisposable
         _ = Keys(early);
         _conductor.Begin();
         Draw();
-        _ = Until(() => State is { Shelf: not null, Jobs.Jobs: not null });
+        _ = Until(() => State is { Shelf: not null, Jobs.Jobs: not null, Drafts.Left: not null });
     }
 
     internal IJobStore Store { get; }
@@ -102,6 +103,10 @@ internal sealed class ScreenHarness : IDisposable
 
     /// <summary>Types into a field that is open, and hands it over.</summary>
     internal ScreenHarness Fill(string text) => Type(text).Keys(Key.Enter).Settle();
+
+    /// <summary>Ends the program as a signal does.</summary>
+    /// <returns>What is said of a text that could not be kept.</returns>
+    internal string? End() => _conductor.Close();
 
     internal ScreenHarness Resize(int width, int height)
     {

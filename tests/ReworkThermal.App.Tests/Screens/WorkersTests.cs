@@ -22,7 +22,8 @@ public sealed class WorkersTests
         using BlockingCollection<Message> posted = [];
         BenchDesks desks = new(
             () => throw new NotSupportedException(),
-            () => throw new DataFileException([new DataFileProblem("alloys/elements.toml", 1, "name", "is missing")]));
+            () => throw new DataFileException([new DataFileProblem("alloys/elements.toml", 1, "name", "is missing")]),
+            null);
         using Workers workers = new(desks, new ScreenSignals(_ => { }, () => { }), posted.Add);
         workers.Start();
         workers.Take(new Errand.RunPlan(1, PlanForm.Usual, null));
@@ -44,6 +45,46 @@ public sealed class WorkersTests
         PlanForm bench = PlanForm.Usual.With(PlanField.Room, UsualBench.Room).With(PlanField.Removal, UsualBench.Removal);
         LessonAnswer? answer = new LessonDesk(workshop, new CalibrationFolder(folder.Path)).Forget(job, 1, bench, CancellationToken.None);
         Assert.Contains("six-layer-controller.toml", Assert.IsType<LessonAnswer.NotTakenBack>(answer).Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Work_that_is_broken_off_may_still_look_at_its_cancellation()
+    {
+        using ManualResetEventSlim began = new();
+        using ManualResetEventSlim closed = new();
+        Exception? thrown = null;
+        bool asked = false;
+        LatestWorker<string> worker = new("test", (_, cancellation) =>
+        {
+            began.Set();
+            closed.Wait(CancellationToken.None);
+            thrown = Record.Exception(() => asked = cancellation.WaitHandle.WaitOne(TimeSpan.FromSeconds(30)));
+        });
+        worker.Ask("question");
+        began.Wait();
+        worker.Dispose();
+        closed.Set();
+        worker.Finish();
+        Assert.Null(thrown);
+        Assert.True(asked);
+    }
+
+    [Fact]
+    public void A_plan_that_waited_behind_another_when_the_program_ended_is_no_fault()
+    {
+        using BlockingCollection<Message> posted = [];
+        using ScriptedBench engines = new();
+        engines.PlanGate.Reset();
+        Workers workers = new(new BenchDesks(() => throw new NotSupportedException(), engines.Open, null), new ScreenSignals(_ => { }, () => { }), posted.Add);
+        workers.Start();
+        workers.Take(new Errand.RunPlan(1, PlanForm.Usual, null));
+        _ = Next<Message.PlanMoved>(posted);
+        workers.Take(new Errand.RunPlan(2, PlanForm.Usual, null));
+        workers.Dispose();
+        engines.Release();
+        workers.Finish();
+        Assert.DoesNotContain(posted, m => m is Message.Faulted);
+        workers.Dispose();
     }
 
     private static T Next<T>(BlockingCollection<Message> posted)

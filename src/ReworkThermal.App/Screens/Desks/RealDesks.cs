@@ -1,5 +1,6 @@
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Screens.Running;
+using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Calibrations;
 using ReworkThermal.Data.Requests;
@@ -12,7 +13,21 @@ internal static class RealDesks
 {
     internal static BenchDesks For(ScreenOptions options, DataRoot data) => new(
         () => new JobBook(SqliteJobStore.Open(options.Store ?? StorePlace.Default()), TimeProvider.System, new RandomIdSource()),
-        () => Open(data, options.Calibrations ?? CalibrationPlace.Default(), Environment.CurrentDirectory));
+        () => Open(data, options.Calibrations ?? CalibrationPlace.Default(), Environment.CurrentDirectory),
+        Drafts(options));
+
+    /// <summary>Beside the store; where the environment names no place for that, opening the store says so.</summary>
+    private static DraftFile? Drafts(ScreenOptions options)
+    {
+        try
+        {
+            return new DraftFile(options.Store ?? StorePlace.Default());
+        }
+        catch (JobStoreException)
+        {
+            return null;
+        }
+    }
 
     internal static Workbench Open(DataRoot data, string calibrations, string records)
     {

@@ -10,24 +10,27 @@ namespace ReworkThermal.App.Screens.Drawing;
 internal static class FootDrawing
 {
     private const int Height = 3;
+    private const int MostOfDraft = 40;
 
     internal static void Draw(Sheet sheet, Area all, BenchState state)
     {
         Area foot = all.Rows(all.Height - Height);
         if (state.Overlay == Overlay.Leave)
         {
-            bool touching = state.Clock.Stage is TouchStage.Running;
-            Say(
-                sheet,
-                all,
-                state.StoreTrouble is not null ? ScreenWords.LeaveQuestionUnsaved : touching ? ScreenWords.LeaveQuestionDuringTouch : ScreenWords.LeaveQuestion,
-                Ink.Care);
+            Say(sheet, all, LeaveQuestion(state), Ink.Care);
             sheet.Put(foot, 0, 1, ScreenWords.LeaveKeys, Ink.Quiet);
         }
         else if (state.Overlay == Overlay.ReplaceRecord)
         {
             Say(sheet, all, ScreenRecordWords.There(state.Record.There), Ink.Care);
             sheet.Put(foot, 0, 1, ScreenRecordWords.ReplaceKeys, Ink.Quiet);
+        }
+        else if (state.DraftOnOffer is { } draft)
+        {
+            bool hasJob = DraftUpdate.HasJob(state, draft);
+            string text = Sheet.Cut(draft.Text, MostOfDraft);
+            Say(sheet, all, hasJob ? ScreenWords.DraftOffer(draft.JobName, draft.Label, text) : ScreenWords.DraftOfNoJob(draft.JobName, draft.Label, text), Ink.Care);
+            sheet.Put(foot, 0, 1, hasJob ? ScreenWords.DraftKeys : ScreenWords.DraftKeysOfNoJob, Ink.Quiet);
         }
         else if (state.Entry is { } entry && state.Overlay == Overlay.None)
         {
@@ -113,6 +116,14 @@ internal static class FootDrawing
         sheet.Put(foot, 0, 2, $"{touch}{Sheet.Cut(job, room)}{pad}", Ink.Strong);
         sheet.PutEnding(foot, foot.Width, 2, $" {saved}", state.StoreTrouble is null ? Ink.Good : Ink.Alarm);
     }
+
+    private static string LeaveQuestion(BenchState state) => state switch
+    {
+        { StoreTrouble: not null } => ScreenWords.LeaveQuestionUnsaved,
+        { Clock.Stage: TouchStage.Running } => ScreenWords.LeaveQuestionDuringTouch,
+        { Entry: not null } => ScreenWords.LeaveQuestionDuringEntry,
+        _ => ScreenWords.LeaveQuestion,
+    };
 
     private static string Budget(BenchState state) => state.Pad is { } pad && state.Budgets.TryGetValue(pad, out PadBudget? budget)
         ? BudgetText.Of(budget)

@@ -111,6 +111,24 @@ internal sealed class BenchWindow : Runnable
         base.Dispose(disposing);
     }
 
+    /// <summary>Takes the terminal over again after the program was stopped: whoever had it meanwhile may have left anything on it.</summary>
+    internal void TakeOver()
+    {
+        Tty.MakeRaw();
+        if (_app.Driver is { } driver)
+        {
+            driver.WriteRaw(
+                EscSeqUtils.CSI_SaveCursorAndActivateAltBufferNoBackscroll
+                + EscSeqUtils.CSI_HideCursor
+                + EscSeqUtils.CSI_EnableMouseEvents
+                + EscSeqUtils.CSI_EnableBracketedPaste);
+            driver.ClearContents();
+        }
+
+        _drawn = null;
+        Refresh();
+    }
+
     private void Forget(object? sender, EventArgs e) => _drawn = null;
 
     private Picture Picture() => BenchDrawing.Draw(_conductor.State, Viewport.Width, Viewport.Height, _plain);

@@ -58,6 +58,24 @@ internal sealed class Conductor : IDisposable
         _workers.Dispose();
     }
 
+    /// <summary>As <see cref="Dispose"/>, takes the last answers of the store, and keeps what is still being typed.</summary>
+    /// <returns>Null, or a sentence with the text that could not be kept.</returns>
+    internal string? Close()
+    {
+        Dispose();
+        Changed = null;
+        Collect();
+        return KeepDraft();
+    }
+
+    /// <summary>Keeps what is being typed as a draft for the next start; from any thread.</summary>
+    /// <returns>Null, or a sentence with the text that could not be kept.</returns>
+    internal string? KeepDraft()
+    {
+        BenchState state = State;
+        return _workers.KeepDraft(state.Drafts.Left, DraftField.Of(state));
+    }
+
     /// <summary>As <see cref="Dispose"/>, and waits for every thread behind the screens.</summary>
     internal void Finish()
     {

@@ -9,7 +9,11 @@ internal sealed class LatestWorker<T> : IDisposable
     private readonly Action<T, CancellationToken> _work;
     private readonly Lock _lock = new();
     private T? _waiting;
+
+    // Disposed by its own run: work that is being broken off may still look at it.
+#pragma warning disable CA2213
     private CancellationTokenSource? _running;
+#pragma warning restore CA2213
 
     internal LatestWorker(string name, Action<T, CancellationToken> work)
     {
@@ -37,8 +41,6 @@ internal sealed class LatestWorker<T> : IDisposable
         {
             _waiting = null;
             _running?.Cancel();
-            _running?.Dispose();
-            _running = null;
         }
 
         _worker.Dispose();

@@ -26,6 +26,19 @@ internal static class TerminalUi
             return ScreenWords.NeedsTerminal;
         }
 
+        // Said when the terminal is given back, where it stays to be read.
+        if (RunHere(options, data) is { } notKept)
+        {
+            Console.Error.WriteLine(notKept);
+        }
+
+        return null;
+    }
+
+    /// <summary>Runs the screens on this terminal.</summary>
+    /// <returns>Null, or a sentence with the text that could not be kept.</returns>
+    private static string? RunHere(ScreenOptions options, DataRoot data)
+    {
 #pragma warning disable CA2000 // Init answers the object it was called on.
         using IApplication app = Application.Create().Init();
 #pragma warning restore CA2000
@@ -49,23 +62,54 @@ internal static class TerminalUi
             return false;
         });
 
-        // Whatever was confirmed is in the store already, so the end may come at any moment.
+        // Whatever was confirmed is in the store already, so the end may come at any moment; what is being typed is kept as a draft.
         using PosixSignalRegistration terminate = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
         using PosixSignalRegistration interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
-        using PosixSignalRegistration hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, _ => Environment.Exit(TerminalLost));
+        using PosixSignalRegistration hangUp = PosixSignalRegistration.Create(PosixSignal.SIGHUP, Stop);
+        using PosixSignalRegistration quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Stop);
+        using PosixSignalRegistration? resume = OperatingSystem.IsWindows() ? null : PosixSignalRegistration.Create(PosixSignal.SIGCONT, Resume);
         using Timer watch = new(_ => LeaveIfAlone(), null, _watch, _watch);
         int faults = 0;
-        app.Run(window, fault =>
+        string? notKept = null;
+        try
         {
-            conductor.Send(new Message.Faulted(ScreenWords.Fault(fault.Message)));
-            return ++faults < MostFaults;
-        });
-        return null;
+            app.Run(window, fault =>
+            {
+                conductor.Send(new Message.Faulted(ScreenWords.Fault(fault.Message)));
+                return ++faults < MostFaults;
+            });
+        }
+        finally
+        {
+            notKept = conductor.Close();
+        }
+
+        return notKept;
 
         void Stop(PosixSignalContext context)
         {
             context.Cancel = true;
+            _ = conductor.KeepDraft();
+            LeaveIfAlone();
             app.Invoke(() => Leave(app));
+        }
+
+        void Resume(PosixSignalContext context)
+        {
+            // The runtime's own answer to this signal would set the terminal to read whole lines.
+            context.Cancel = true;
+            Tty.MakeRaw();
+            app.Invoke(window.TakeOver);
+        }
+
+        // No loop runs without a terminal, so nothing can be asked to stop.
+        void LeaveIfAlone()
+        {
+            if (!Tty.IsThere)
+            {
+                _ = conductor.KeepDraft();
+                Environment.Exit(TerminalLost);
+            }
         }
     }
 
@@ -75,12 +119,4 @@ internal static class TerminalUi
         app.RequestStop();
         return false;
     });
-
-    private static void LeaveIfAlone()
-    {
-        if (!Tty.IsThere)
-        {
-            Environment.Exit(TerminalLost);
-        }
-    }
 }

@@ -2,10 +2,11 @@ using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Data;
+using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Screens.Running;
 
-/// <summary>Threads behind the screens: one for the store, one each for budgets, mixes, plans, the running touch, lessons and the record to hand over.</summary>
+/// <summary>Threads behind the screens: one for the store, one each for budgets, mixes, plans, the running touch, lessons, drafts and the record to hand over.</summary>
 internal sealed class Workers : IDisposable
 {
     private readonly BenchDesks _desks;
@@ -20,8 +21,14 @@ internal sealed class Workers : IDisposable
     private readonly SerialWorker _lessons;
     private readonly SerialWorker _records;
     private readonly SerialWorker _reader;
+    private readonly SerialWorker _drafts;
+
+    // Not disposed: work that is being broken off may still look at them, and they hold nothing but memory.
+#pragma warning disable CA2213
     private readonly CancellationTokenSource _end = new();
     private CancellationTokenSource _plan = new();
+#pragma warning restore CA2213
+    private volatile IReadOnlyList<Draft>? _kept;
     private bool _disposed;
 
     internal Workers(BenchDesks desks, ScreenSignals signals, Action<Message> post)
@@ -37,6 +44,7 @@ internal sealed class Workers : IDisposable
         _lessons = new SerialWorker("lessons");
         _records = new SerialWorker("record");
         _reader = new SerialWorker("data folders");
+        _drafts = new SerialWorker("drafts");
     }
 
     /// <summary>Begins to read the data folders.</summary>
@@ -60,15 +68,21 @@ internal sealed class Workers : IDisposable
                 _mixes.Ask(mix);
                 break;
             case Errand.RunPlan plan:
-                CancellationTokenSource own = new();
-                _plan = own;
-                _plans.Do(() => Plan(plan, own));
+                _plan = new CancellationTokenSource();
+                CancellationToken cancellation = _plan.Token;
+                _plans.Do(() => Plan(plan, cancellation));
                 break;
             case Errand.Learn or Errand.Unlearn:
                 _lessons.Do(() => Guarded(() => Teach(errand)));
                 break;
             case Errand.WriteRecord write:
                 _records.Do(() => Guarded(() => Write(write)));
+                break;
+            case Errand.ReadDrafts:
+                _drafts.Do(() => Guarded(ReadDrafts));
+                break;
+            case Errand.KeepDrafts keep:
+                _drafts.Do(() => Guarded(() => Keep(keep.Drafts)));
                 break;
             case Errand.CancelPlan:
                 _plan.Cancel();
@@ -104,8 +118,7 @@ internal sealed class Workers : IDisposable
         _lessons.Dispose();
         _records.Dispose();
         _reader.Dispose();
-        _plan.Dispose();
-        _end.Dispose();
+        _drafts.Finish();
     }
 
     /// <summary>As <see cref="Dispose"/>, and waits for every thread.</summary>
@@ -119,6 +132,33 @@ internal sealed class Workers : IDisposable
         _lessons.Finish();
         _records.Finish();
         _reader.Finish();
+    }
+
+    /// <summary>Keeps drafts at once, on the thread of the caller: the program is ending.</summary>
+    /// <param name="left">Drafts not answered yet; null when they were not read, and stay as they are.</param>
+    /// <param name="typed">What is being typed, or null.</param>
+    /// <returns>Null, or a sentence with the text that could not be kept.</returns>
+    internal string? KeepDraft(IReadOnlyList<Draft>? left, Draft? typed)
+    {
+        if (typed is null && left is null)
+        {
+            return null;
+        }
+
+        try
+        {
+            IReadOnlyList<Draft> all = typed is null ? left! : [.. (left ?? _desks.Drafts?.Read() ?? []).Append(typed).Distinct()];
+            if (!all.SequenceEqual(_kept ?? []))
+            {
+                Keep(all);
+            }
+
+            return null;
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or DataFileException)
+        {
+            return typed is null ? null : ScreenWords.DraftNotKept(_desks.Drafts!.Path, trouble.Message, typed.Label, typed.Text);
+        }
     }
 
     private Workbench? Bench() => _bench.Task.GetAwaiter().GetResult();
@@ -141,6 +181,33 @@ internal sealed class Workers : IDisposable
         _ = _bench.TrySetResult(bench);
     }
 
+    private void Keep(IReadOnlyList<Draft> drafts)
+    {
+        _desks.Drafts?.Keep(drafts);
+        _kept = drafts;
+    }
+
+    private void ReadDrafts()
+    {
+        IReadOnlyList<Draft> drafts = [];
+        string? complaint = null;
+        try
+        {
+            drafts = _desks.Drafts?.Read() ?? [];
+        }
+        catch (DataFileException broken)
+        {
+            complaint = Sentence.Capital(broken.Message);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
+        {
+            complaint = ScreenWords.DraftNotRead(_desks.Drafts!.Path, trouble.Message);
+        }
+
+        _kept = drafts;
+        _post(new Message.DraftsRead(drafts, complaint));
+    }
+
     private void Budgets(Errand.ReckonBudgets errand, CancellationToken cancellation) => Guarded(() =>
     {
         if (Bench() is { } bench)
@@ -157,7 +224,7 @@ internal sealed class Workers : IDisposable
         }
     });
 
-    private void Plan(Errand.RunPlan errand, CancellationTokenSource own)
+    private void Plan(Errand.RunPlan errand, CancellationToken cancellation)
     {
         PlanAnswer? answer = null;
         Guarded(() => answer = Bench() is { } bench
@@ -166,7 +233,7 @@ internal sealed class Workers : IDisposable
                 errand.Job,
                 progress => _post(new Message.PlanMoved(errand.Turn, progress)),
                 ranked => _post(new Message.PlanRanked(errand.Turn, ranked)),
-                own.Token)
+                cancellation)
             : new PlanAnswer.NotAvailable(ScreenWords.NoShelf));
         _post(new Message.PlanEnded(errand.Turn, answer));
     }

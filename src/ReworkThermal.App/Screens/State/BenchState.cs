@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.Update;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Screens.State;
 
@@ -53,6 +54,9 @@ internal sealed record BenchState
     /// <summary>The record.</summary>
     internal RecordState Record { get; init; } = new();
 
+    /// <summary>What was being typed when the program ended before.</summary>
+    internal DraftState Drafts { get; init; } = new();
+
     /// <summary>Events handed to the store whose answer is due.</summary>
     internal int Unanswered { get; init; }
 
@@ -61,6 +65,10 @@ internal sealed record BenchState
 
     /// <summary>Why the last thing could not be kept, or null.</summary>
     internal string? StoreTrouble { get; init; }
+
+    /// <summary>The draft that is offered now, or null: it waits until nothing else takes the keys.</summary>
+    internal Draft? DraftOnOffer => Entry is null && Overlay == Overlay.None && Jobs.Jobs is not null && Clock.Stage is not TouchStage.Running
+        && Drafts is { PutOff: false, Taking: null, Left: [var first, ..] } ? first : null;
 
     /// <summary>Pads of the job in order; empty without a job.</summary>
     internal IReadOnlyList<PadLedger> Pads => Job is null ? [] : [.. Job.Pads.Values];

@@ -20,11 +20,14 @@ internal sealed record TextEntry(
     /// <summary>What a text may look like; shown below the field while there is no complaint.</summary>
     internal string Hint { get; init; } = string.Empty;
 
+    /// <summary>The text that stood there when the field was opened.</summary>
+    internal string Before { get; init; } = string.Empty;
+
     /// <summary>Longest text that can be typed [UTF-16 units].</summary>
     internal const int Longest = 2000;
 
     internal static TextEntry Of(EntryFor purpose, string label, string text = "", IReadOnlyList<string>? options = null) =>
-        new(purpose, label, text, text.Length, options ?? []);
+        new(purpose, label, text, text.Length, options ?? []) { Before = text };
 
     internal TextEntry Insert(string typed)
     {

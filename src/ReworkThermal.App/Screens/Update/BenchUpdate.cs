@@ -7,7 +7,7 @@ namespace ReworkThermal.App.Screens.Update;
 internal static class BenchUpdate
 {
     /// <summary>What is to be done when the program begins.</summary>
-    internal static Step Begin(BenchState state, Moment now) => new Step(state with { Now = now }).Do(new Errand.ListJobs());
+    internal static Step Begin(BenchState state, Moment now) => new Step(state with { Now = now }).Do(new Errand.ListJobs()).Do(new Errand.ReadDrafts());
 
     /// <summary>Applies a message, and the keys that waited for it.</summary>
     internal static Step Apply(BenchState state, Message message)
@@ -36,7 +36,8 @@ internal static class BenchUpdate
         Message.ShelfRead read => ShelfUpdate.Read(state, read.Names),
         Message.ShelfBroken broken => new Step(state).Complain(broken.Reason),
         Message.JobsListed listed => JobListUpdate.Listed(state, listed),
-        Message.JobLoaded loaded => JobListUpdate.Loaded(state, loaded.Job),
+        Message.JobLoaded loaded => DraftUpdate.Loaded(JobListUpdate.Loaded(state, loaded.Job)),
+        Message.DraftsRead read => DraftUpdate.Read(state, read),
         Message.Recorded recorded => RecordedUpdate.Answered(state, recorded),
         Message.StoreFailed failed => RecordedUpdate.Failed(state, failed),
         Message.Exported exported => new Step(state with { Entry = null }).Say(ScreenRecordWords.Exported(exported.Path)),

@@ -130,11 +130,11 @@ internal static class ClockUpdate
         {
             'u' => new Step(state with { Clock = clock with { Purpose = (TouchPurpose)(((int)clock.Purpose + 1) % Enum.GetValues<TouchPurpose>().Length), Adds = true } }),
             's' => new Step(state with { Clock = clock with { Adds = !clock.Adds } }),
-            'i' => ToolUpdate.Ask(state, ToolField.Iron),
-            'a' => ToolUpdate.Ask(state, ToolField.Air),
-            'b' => ToolUpdate.Ask(state, ToolField.Preheat),
-            'k' when open is not null => new Step(state with { Entry = TextEntry.Of(new EntryFor.TouchSeconds(open), ScreenClockWords.HowLong) }),
-            'd' when open is not null => new Step(state with { Entry = TextEntry.Of(new EntryFor.DropReason(open), ScreenClockWords.WhyDropped) }),
+            'i' => EntryOpening.Open(state, new EntryFor.Tool(ToolField.Iron)),
+            'a' => EntryOpening.Open(state, new EntryFor.Tool(ToolField.Air)),
+            'b' => EntryOpening.Open(state, new EntryFor.Tool(ToolField.Preheat)),
+            'k' when open is not null => EntryOpening.Open(state, new EntryFor.TouchSeconds(open)),
+            'd' when open is not null => EntryOpening.Open(state, new EntryFor.DropReason(open)),
             _ => new Step(state),
         };
     }

@@ -1,5 +1,6 @@
 using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Screens.Update;
 
@@ -63,6 +64,12 @@ internal abstract record Errand
 
     /// <summary>Ring the terminal's bell.</summary>
     internal sealed record Ring(int Times) : Errand;
+
+    /// <summary>Read what was being typed when the program ended before.</summary>
+    internal sealed record ReadDrafts : Errand;
+
+    /// <summary>Keep these drafts and no other.</summary>
+    internal sealed record KeepDrafts(IReadOnlyList<Draft> Drafts) : Errand;
 
     /// <summary>Leave the program.</summary>
     internal sealed record Leave : Errand;

@@ -1,5 +1,4 @@
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Screens.Update;
@@ -17,7 +16,7 @@ internal static class JobListUpdate
 
         return press switch
         {
-            { Letter: 'n' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.NewJob(), ScreenJobWords.NewJobLabel) }),
+            { Letter: 'n' } => EntryOpening.Open(state, new EntryFor.NewJob()),
             { Kind: PressKind.Enter } when jobs.Count > 0 => new Step(state).Do(new Errand.LoadJob(jobs[Math.Min(state.Jobs.Row, jobs.Count - 1)].Id)),
             { Kind: PressKind.Escape } when state.Job is not null => new Step(state with { Jobs = state.Jobs with { Shown = false } }),
             _ => new Step(state),

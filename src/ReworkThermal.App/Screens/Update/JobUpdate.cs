@@ -31,29 +31,18 @@ internal static class JobUpdate
         PadLedger? pad = row >= _fields.Length ? pads[row - _fields.Length] : null;
         return press switch
         {
-            { Kind: PressKind.Enter } when pad is null => EditField(state, _fields[row]),
+            { Kind: PressKind.Enter } when pad is null => EntryOpening.Open(state, new EntryFor.Brief(_fields[row])),
             { Kind: PressKind.Enter } => new Step(state with { Place = Place.Clock, Clock = state.Clock with { Pad = pad.Pad } }),
             { Kind: PressKind.Tab } => new Step(state with { JobPlace = state.JobPlace with { Row = pad is null && pads.Count > 0 ? _fields.Length : 0 } }),
-            { Letter: 'a' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Pins(), ScreenJobWords.PinsToAdd) with { Hint = ScreenJobWords.PinsHint } }),
+            { Letter: 'a' } => EntryOpening.Open(state, new EntryFor.Pins()),
             { Letter: 'j' } => new Step(state with { Jobs = state.Jobs with { Shown = true } }).Do(new Errand.ListJobs()),
-            { Letter: '/' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Filter(), ScreenJobWords.FilterLabel, state.JobPlace.Filter) }),
-            { Letter: 'n' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Note(pad?.Pad), ScreenJobWords.NoteLabel(pad?.Pad)) }),
+            { Letter: '/' } => EntryOpening.Open(state, new EntryFor.Filter()),
+            { Letter: 'n' } => EntryOpening.Open(state, new EntryFor.Note(pad?.Pad)),
             { Letter: 's' or 'l' or 'm' or 'w' } => Look(state, press, pad),
             { Letter: 'h' } => Heat(state, press, pad),
             _ => new Step(state),
         };
     }
-
-    private static Step EditField(BenchState state, BriefField field) => state.Job is not { } job
-        ? new Step(state)
-        : new Step(state with
-        {
-            Entry = TextEntry.Of(
-                new EntryFor.Brief(field),
-                ScreenJobWords.Field(field),
-                BriefText.Of(job.Brief, field),
-                BriefText.Options(field, state.Shelf)),
-        });
 
     private static Step Look(BenchState state, Press press, PadLedger? pad)
     {

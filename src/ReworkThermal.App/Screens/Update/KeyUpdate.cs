@@ -34,6 +34,11 @@ internal static class KeyUpdate
             return GoTo(state with { Entry = (state.Entry?.For as EntryFor.StorePath)?.Waits }, press);
         }
 
+        if (state.DraftOnOffer is { } draft)
+        {
+            return DraftUpdate.Answer(state with { Notice = Notice.None }, draft, press);
+        }
+
         return state.Entry is not null ? EntryUpdate.Apply(state, press) : OwnKey(state with { Notice = Notice.None }, press);
     }
 

@@ -3,6 +3,7 @@ using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Screens.Update;
 
@@ -33,6 +34,9 @@ internal abstract record Message
 
     /// <summary>A job was read.</summary>
     internal sealed record JobLoaded(JobState Job) : Message;
+
+    /// <summary>What was being typed when the program ended before was read, or why it could not be.</summary>
+    internal sealed record DraftsRead(IReadOnlyList<Draft> Drafts, string? Complaint) : Message;
 
     /// <summary>The store answered an event.</summary>
     internal sealed record Recorded(RecordOutcome Outcome, RecordedFor Purpose) : Message;

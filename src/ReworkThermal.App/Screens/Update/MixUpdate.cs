@@ -27,10 +27,7 @@ internal static class MixUpdate
             case { Kind: PressKind.PageUp or PressKind.PageDown }:
                 return Slide(state, field, press.Kind == PressKind.PageUp ? 1 : -1, CoarseStep);
             case { Kind: PressKind.Enter }:
-                return new Step(state with
-                {
-                    Entry = TextEntry.Of(new EntryFor.Mix(field), ScreenMixWords.Field(field), Text(mix.Question, field), Options(field, state.Shelf)),
-                });
+                return EntryOpening.Open(state, new EntryFor.Mix(field));
             case { Letter: 'k' } when mix.Answer is MixAnswer.Reckoned reckoned && mix.AnsweredTurn == mix.Turn:
                 return state.Job is null
                     ? new Step(state).Complain(ScreenWords.OpenJobFirst)
@@ -91,7 +88,7 @@ internal static class MixUpdate
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
     };
 
-    private static IReadOnlyList<string> Options(MixField field, ShelfNames? shelf) => field switch
+    internal static IReadOnlyList<string> Options(MixField field, ShelfNames? shelf) => field switch
     {
         MixField.Joint => shelf?.Joints ?? [],
         MixField.Board => shelf?.Boards ?? [],
@@ -119,7 +116,7 @@ internal static class MixUpdate
         {
             MixField.SharePercent => question with { SharePercent = Math.Clamp(question.SharePercent + (direction * step), 0, MixQuestion.MostSharePercent) },
             MixField.Passes => question with { Passes = Math.Clamp(question.Passes + direction, 0, MixQuestion.MostPasses) },
-            _ => TextEntry.Of(new EntryFor.Mix(field), string.Empty, Text(question, field), Options(field, state.Shelf)).Stepped(direction) is { Text.Length: > 0 } stepped
+            _ => EntryOpening.Of(state, new EntryFor.Mix(field)).Stepped(direction) is { Text.Length: > 0 } stepped
                 ? With(question, field, stepped.Text)
                 : question,
         };

@@ -135,14 +135,12 @@ internal static class PlanUpdate
     {
         PlanState plan = state.Plan;
         PlanField field = _fields[plan.Row];
-        IReadOnlyList<string> options = PlanFormRules.Options(field, state.Shelf, state.Job);
         switch (press)
         {
             case { Kind: PressKind.Enter }:
-                return new Step(state with { Entry = TextEntry.Of(new EntryFor.Plan(field), ScreenPlanWords.Field(field), plan.Form[field], options) });
-            case { Kind: PressKind.Left or PressKind.Right } when options.Count > 0:
-                TextEntry entry = TextEntry.Of(new EntryFor.Plan(field), ScreenPlanWords.Field(field), plan.Form[field], options);
-                return Typed(state, entry.Stepped(press.Kind == PressKind.Right ? 1 : -1), field);
+                return EntryOpening.Open(state, new EntryFor.Plan(field));
+            case { Kind: PressKind.Left or PressKind.Right } when PlanFormRules.Options(field, state.Shelf, state.Job).Count > 0:
+                return Typed(state, EntryOpening.Of(state, new EntryFor.Plan(field)).Stepped(press.Kind == PressKind.Right ? 1 : -1), field);
             case { Letter: 'v' } when plan.Report is not null:
                 return new Step(state with { Plan = plan with { ShowsAnswer = true } });
             default:

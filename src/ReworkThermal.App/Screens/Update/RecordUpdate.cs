@@ -19,8 +19,8 @@ internal static class RecordUpdate
         return press switch
         {
             { Letter: 'c' } or { Kind: PressKind.Tab } => new Step(state with { Record = state.Record with { ShowsChecks = !state.Record.ShowsChecks } }),
-            { Letter: 'n' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.Note(null), ScreenJobWords.NoteLabel(null)) }),
-            { Letter: 'x' } => new Step(state with { Entry = TextEntry.Of(new EntryFor.ExportPath(), ScreenRecordWords.ExportLabel, ScreenRecordWords.ExportName(job.Id)) }),
+            { Letter: 'n' } => EntryOpening.Open(state, new EntryFor.Note(null)),
+            { Letter: 'x' } => EntryOpening.Open(state, new EntryFor.ExportPath()),
             { Letter: 'w' } => Write(state, job, replace: false),
             _ => state.Record.ShowsChecks ? Checks(state, job, press) : Entries(state, job, press),
         };
@@ -50,7 +50,7 @@ internal static class RecordUpdate
             JobEntry entry = job.Entries[job.Entries.Count - 1 - row];
             return job.Voided.ContainsKey(entry.Number)
                 ? new Step(state).Complain(ScreenRecordWords.VoidAlready(entry.Number))
-                : new Step(state with { Entry = TextEntry.Of(new EntryFor.VoidReason(entry.Number), ScreenRecordWords.VoidLabel(entry.Number)) });
+                : EntryOpening.Open(state, new EntryFor.VoidReason(entry.Number));
         }
 
         return Rows.After(row, job.Entries.Count, press) is int next
@@ -71,7 +71,7 @@ internal static class RecordUpdate
         {
             'p' => Judged(state, lines, row, CheckResult.Pass),
             'f' => Judged(state, lines, row, CheckResult.Fail),
-            'r' => new Step(state with { Entry = TextEntry.Of(new EntryFor.Reading(lines[row].Check), ScreenRecordWords.ReadingLabel) }),
+            'r' => EntryOpening.Open(state, new EntryFor.Reading(lines[row].Check)),
             _ => new Step(state),
         };
     }

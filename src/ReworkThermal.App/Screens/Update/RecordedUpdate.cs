@@ -72,6 +72,6 @@ internal static class RecordedUpdate
         string told = state.Clock.Stage is TouchStage.Released lost && purpose?.Kind == RecordedForKind.TouchEnd
             ? ScreenClockWords.NotLogged(lost.Length, reason)
             : reason;
-        return new Step(next with { Entry = next.Entry is { Waiting: true } waiting && purpose is null ? waiting with { Waiting = false, Complaint = reason } : next.Entry }).Complain(told);
+        return new Step(next with { Entry = next.Entry is { Waiting: true } waiting && purpose is null ? waiting with { Waiting = false, Complaint = reason } : next.Entry, Drafts = next.Drafts with { Taking = null } }).Complain(told);
     }
 }

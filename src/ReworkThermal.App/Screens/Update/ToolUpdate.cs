@@ -9,15 +9,15 @@ namespace ReworkThermal.App.Screens.Update;
 /// <summary>The tools in use, as read off them.</summary>
 internal static class ToolUpdate
 {
-    /// <summary>Asks for a setting; the arrow keys step through the profiles at the setting's own temperature.</summary>
-    internal static Step Ask(BenchState state, ToolField field)
+    /// <summary>The text field for a setting; the arrow keys step through the profiles at the setting's own temperature.</summary>
+    internal static TextEntry Opened(BenchState state, ToolField field)
     {
         string text = Text(state.Clock, field);
         string number = string.Join(' ', text.Split(' ').Take(NumbersOf(field)));
         IReadOnlyList<string> names = Names(state, field);
         IReadOnlyList<string> options = number.Length > 0 ? [.. names.Select(n => $"{number} {n}")] : [];
         TextEntry entry = TextEntry.Of(new EntryFor.Tool(field), ScreenClockWords.ToolQuestion(field), text, options);
-        return new Step(state with { Entry = entry with { Hint = ScreenClockWords.ToolHint(field) } });
+        return entry with { Hint = ScreenClockWords.ToolHint(field) };
     }
 
     /// <summary>The settings as the record keeps them, the tool in the hand first.</summary>
