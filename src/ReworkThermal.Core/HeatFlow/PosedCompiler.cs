@@ -142,11 +142,14 @@ internal static class PosedCompiler
         }
     }
 
+    /// <summary>What cannot be, found deep inside the compilation; <see cref="HeatSolver"/> turns it into an outcome.</summary>
+    internal sealed class ImpossibleException(string rule) : ArgumentException(rule);
+
     private static void Require(bool condition, string rule)
     {
         if (!condition)
         {
-            throw new ArgumentException(rule);
+            throw new ImpossibleException(rule);
         }
     }
 }
