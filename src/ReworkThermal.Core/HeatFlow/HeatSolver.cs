@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Boards;
 
 namespace ReworkThermal.Core.HeatFlow;
 
@@ -22,7 +23,7 @@ public static class HeatSolver
         {
             return OnTwoMeshes(settings, s => March(problem, s, PosedCompiler.Compile(problem, s), cancellation));
         }
-        catch (PosedCompiler.ImpossibleException impossible)
+        catch (ImpossibleGeometryException impossible)
         {
             return new HeatOutcome.Impossible(impossible.Message);
         }

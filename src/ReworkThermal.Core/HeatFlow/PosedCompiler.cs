@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Boards;
 
 namespace ReworkThermal.Core.HeatFlow;
 
@@ -142,14 +143,11 @@ internal static class PosedCompiler
         }
     }
 
-    /// <summary>What cannot be, found deep inside the compilation; <see cref="HeatSolver"/> turns it into an outcome.</summary>
-    internal sealed class ImpossibleException(string rule) : ArgumentException(rule);
-
     private static void Require(bool condition, string rule)
     {
         if (!condition)
         {
-            throw new ImpossibleException(rule);
+            throw new ImpossibleGeometryException(rule);
         }
     }
 }

@@ -32,6 +32,7 @@ public sealed class TouchForecasting(JobBench bench)
     {
         ArgumentNullException.ThrowIfNull(account);
         ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(use);
         Dictionary<double, TouchSimulation> runs = [];
         if (Run(dwell) is not TouchSimulation.Completed touch)
         {

@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Triage;
 

@@ -11,7 +11,7 @@ public sealed class TouchCommandTests
         string[] unsaid = ["touch", "log", "--pad", "1", "--purpose", "wick", "--seconds", "4", "--iron", "heavy", "--iron-set", "350", "--at", "2026-03-01T09:00:00Z"];
         BenchResult first = bench.Must(unsaid);
         Assert.Contains("Assumed: the tip is tinned on the joint", first.Out, StringComparison.Ordinal);
-        bench.Must("entry", "void", "3", "--reason", "again, with everything said");
+        bench.Must("touch", "void", "3", "--reason", "again, with everything said");
         BenchResult said = bench.Must([.. unsaid, "--contact", "tinned", "--side", "bottom"]);
         Assert.DoesNotContain("Assumed:", said.Out, StringComparison.Ordinal);
         Assert.Equal(Costs(first), Costs(said));

@@ -73,7 +73,7 @@ public sealed class RealBenchTests
     public void A_touch_at_the_screen_and_the_same_touch_at_the_shell_give_the_pad_the_same(string? contact, string? side, double? distanceMm)
     {
         using JobStoreBench bench = new JobStoreBench().WithDemoJob();
-        JobId id = Assert.IsType<JobId>(Stored(bench.Store)[0].Id);
+        JobId id = Stored(bench.Store)[0].Id;
         using (SqliteJobStore store = SqliteJobStore.Open(bench.Store))
         {
             using ScreenHarness screen = new(120, 40, store, real: true);
@@ -81,7 +81,7 @@ public sealed class RealBenchTests
             Fill(screen, PlanField.Contact, contact);
             Fill(screen, PlanField.Side, side);
             Fill(screen, PlanField.AirMillimetres, distanceMm?.ToString(System.Globalization.CultureInfo.InvariantCulture));
-            screen.Keys(Key.D4, Key.U).Keys(distanceMm is null ? Key.I : Key.A).Fill(distanceMm is null ? "350 heavy" : "380 20 round-5");
+            screen.Keys(Key.D4, Key.U).Keys(distanceMm is null ? Key.I : Key.A).Fill(distanceMm is null ? "350 heavy" : "380 20 round-6");
             screen.Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
             Assert.Equal(contact is null && distanceMm is null || side is null, screen.State.Clock.Forecast!.Assumed!.Count > 0);
             screen.Wait(4).Until(() => screen.State.Clock.Readings is [.., { Seconds: > 3.99 }]);
@@ -90,7 +90,7 @@ public sealed class RealBenchTests
 
         string[] tool = distanceMm is null
             ? ["--iron", "heavy", "--iron-set", "350", .. contact is null ? (string[])[] : ["--contact", contact]]
-            : ["--air", "round-5", "--air-set", "380", "--air-flow", "20", "--air-distance", FormattableString.Invariant($"{distanceMm}")];
+            : ["--air", "round-6", "--air-set", "380", "--air-flow", "20", "--air-distance", FormattableString.Invariant($"{distanceMm}")];
         bench.Must(["touch", "log", "--pad", "1", "--purpose", "wick", "--seconds", "4", .. tool, .. side is null ? (string[])[] : ["--side", side]]);
         Exposure[] touches = [.. Stored(bench.Store).Single(s => s.Id == id).Exposures.Select(e => e.What)];
         Assert.Equal(touches[0].Tools, touches[1].Tools);
@@ -152,7 +152,7 @@ public sealed class RealBenchTests
     private static List<JobState> Stored(string path)
     {
         using SqliteJobStore store = SqliteJobStore.Open(path);
-        return [.. store.Headers().Select(h => JobFold.Of(store.Read(h.Id)!))];
+        return [.. store.List().Select(h => JobState.Replay(h.Id, store.Read(h.Id)))];
     }
 
     private static void Demo(ScreenHarness screen) => screen.WithRealJob("1 2").Keys(Key.D4, Key.I).Fill("350 heavy");

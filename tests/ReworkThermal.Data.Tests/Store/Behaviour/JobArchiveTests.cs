@@ -83,7 +83,7 @@ public sealed class JobArchiveTests : IDisposable
         File.WriteAllText(path, text);
         using SqliteJobStore store = SqliteJobStore.Open(_folder[name]);
         _ = JobArchive.ImportFrom(store, path);
-        List<JobEvent> events = [.. store.Read(store.Headers()[0].Id)!.Select(e => e.What)];
+        List<JobEvent> events = [.. store.Read(store.List()[0].Id).Select(e => e.What)];
         return (events.OfType<JobEvent.TouchStarted>().Single().Start, events.OfType<JobEvent.ExposureLogged>().Single().Exposure);
     }
 
