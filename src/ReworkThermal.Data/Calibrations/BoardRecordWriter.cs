@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Planning.Calibration;
-using ReworkThermal.Data.Toml;
 
 namespace ReworkThermal.Data.Calibrations;
 

@@ -77,7 +77,7 @@ public sealed class RealBenchTests
         using (SqliteJobStore store = SqliteJobStore.Open(bench.Store))
         {
             using ScreenHarness screen = new(120, 40, store, real: true);
-            screen.Keys(Key.Enter).Until(() => screen.State.Job is not null && screen.State.Shelf is not null).Keys(Key.D3);
+            screen.Keys(Key.Enter).Until(() => screen.State.Job is { } job && screen.State.Budgets.Count == job.Pads.Count).Keys(Key.Enter).Settle().Keys(Key.D3);
             Fill(screen, PlanField.Contact, contact);
             Fill(screen, PlanField.Side, side);
             Fill(screen, PlanField.AirMillimetres, distanceMm?.ToString(System.Globalization.CultureInfo.InvariantCulture));
@@ -144,7 +144,7 @@ public sealed class RealBenchTests
     {
         if (text is not null)
         {
-            screen.Keys(Key.Home).Keys([.. Enumerable.Repeat(Key.CursorDown, (int)field - screen.State.Plan.Row)]).Keys(Key.Enter).Fill(text).Settle();
+            screen.Keys([.. Enumerable.Repeat(Key.CursorDown, (int)field - screen.State.Plan.Row)]).Keys(Key.Enter).Fill(text).Settle();
             Assert.Equal(text, screen.State.Plan.Form[field]);
         }
     }
