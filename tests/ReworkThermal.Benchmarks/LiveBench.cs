@@ -19,7 +19,7 @@ internal static class LiveBench
     internal static Temperature TwentySeconds(JointProblem joint)
     {
         TipSource tip = joint.Touches[0].Tip!;
-        LiveRun live = LiveRun.Start(joint, [tip], []);
+        LiveRun live = LiveRun.Start(joint, [tip], []) ?? throw new InvalidOperationException("the board did not settle");
         live.Put(tip, null, BoardSide.Bottom);
         Temperature read = default;
         for (int tick = 1; tick <= BenchSeconds * ReadingsPerSecond; tick++)

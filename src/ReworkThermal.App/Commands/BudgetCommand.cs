@@ -2,11 +2,12 @@ using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Pins;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Records;
 using UnitsNet;
-using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
 
 namespace ReworkThermal.App.Commands;
 
@@ -36,20 +37,19 @@ internal static class BudgetCommand
                 return new Reply.Misused(JobWords.JustOnePad);
             }
 
-            if (tools.Read(parse, out IReadOnlyList<ToolSetting> settings) is { } badTools)
+            if (tools.Read(parse, out ToolUse use) is { } badTools)
             {
                 return new Reply.Misused(badTools);
             }
 
             Question question = new(
                 named.Count == 1 ? named[0] : null,
-                settings,
-                tools.Board(parse),
+                use,
                 parse.GetValue(seconds) is { } s ? Duration.FromSeconds(s) : null,
                 parse.GetValue(now) is { } c ? Temperature.FromDegreesCelsius(c) : null);
-            return question is { Pad: null } and not { Tools.Count: 0, Board: null, Dwell: null, Now: null }
+            return question is { Pad: null } and not { Use: { Tools.Count: 0, BoardAtStart: null, Side: null }, Dwell: null, Now: null }
                 ? new Reply.Misused(BudgetWords.PadNeeded)
-                : Answer(shell, new JobWorkshop(shell, tools.Contact(parse)), picked, question);
+                : Answer(shell, new JobWorkshop(shell), picked, question);
         }));
         return new Command("budget", HelpText.Budgets) { options.Job, show };
     }
@@ -98,17 +98,15 @@ internal static class BudgetCommand
         // The part is the connector: its pins come off together. A pad of its own has only its own joint to wait for.
         IReadOnlyList<PadAccount> part = account.Ledger.Pin is null ? [account] : [.. accounts.Where(a => a.Ledger.Pin is not null)];
         Temperature now = question.Now ?? workshop.Room.Room;
-        IReadOnlyList<ToolSetting> settings = question.Tools;
-        Temperature? board = question.Board;
-        if (settings.Count == 0 && LastTouch(account, accounts) is { } last)
+        ToolUse use = question.Use;
+        if (use.Tools.Count == 0 && LastTouch(account, accounts) is { } last)
         {
-            settings = last.Tools;
-            board ??= last.BoardAtStart;
-            notes.Add(BudgetWords.SettingsOfLastTouch(EventWords.Tools(settings)));
+            use = new ToolUse(last.Tools, use.BoardAtStart ?? last.BoardAtStart, use.Side ?? last.Side);
+            notes.Add(BudgetWords.SettingsOfLastTouch(EventWords.Tools(use.Tools)));
         }
 
         Duration dwell = question.Dwell ?? state.Plan?.What.Dwell ?? Duration.FromSeconds(UsualSeconds);
-        ForecastOutcome? next = settings.Count == 0 ? null : forecasting.Of(account, part, settings, board, dwell, shell.Cancellation);
+        ForecastOutcome? next = use.Tools.Count == 0 ? null : forecasting.Of(account, part, use, dwell, shell.Cancellation);
         return new PadReport(
             state.Id,
             state.Brief.Label,
@@ -124,5 +122,5 @@ internal static class BudgetCommand
         (account.Ledger.Heats is [.., PadHeat last] ? last.Touch : null)
         ?? accounts.SelectMany(a => a.Ledger.Heats).OrderBy(h => h.Touch.StartedAt).ThenBy(h => h.Number).LastOrDefault()?.Touch;
 
-    private sealed record Question(PadId? Pad, IReadOnlyList<ToolSetting> Tools, Temperature? Board, Duration? Dwell, Temperature? Now);
+    private sealed record Question(PadId? Pad, ToolUse Use, Duration? Dwell, Temperature? Now);
 }

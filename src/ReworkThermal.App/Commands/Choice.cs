@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Evidence;
 
 namespace ReworkThermal.App.Commands;
 
@@ -21,17 +22,16 @@ internal static class Choice
             CustomParser = result => Read(result, name, words),
         };
 
-    /// <summary>An argument with known words.</summary>
-    /// <typeparam name="T">What the words stand for.</typeparam>
-    /// <param name="name">Name of the argument.</param>
-    /// <param name="description">Help text.</param>
-    /// <param name="words">The words.</param>
-    /// <returns>The argument.</returns>
-    internal static Argument<T> Argument<T>(string name, string description, IReadOnlyDictionary<string, T> words)
-        where T : struct => new(name)
+    /// <summary>An option that takes a word of a closed list; null when it is not given.</summary>
+    internal static Option<T?> Option<T>(string name, string description)
+        where T : struct, Enum => Option(name, description, Vocabulary.Of<T>());
+
+    /// <summary>An argument that is a word of a closed list.</summary>
+    internal static Argument<T> Argument<T>(string name, string description)
+        where T : struct, Enum => new(name)
         {
-            Description = $"{description} ({string.Join(", ", words.Keys)})",
-            CustomParser = result => Read(result, name, words) ?? default,
+            Description = $"{description} ({string.Join(", ", Vocabulary.Of<T>().Keys)})",
+            CustomParser = result => Read(result, name, Vocabulary.Of<T>()) ?? default,
         };
 
     private static T? Read<T>(ArgumentResult result, string name, IReadOnlyDictionary<string, T> words)

@@ -30,7 +30,7 @@ internal static class HeatCommand
     private static Reply Answer(Shell shell, string path, string? csv, string? plot) =>
         HeatCaseFile.Read(path, () => Workshop.Load(shell.Data)) switch
         {
-            HeatCase.Posed posed => Run(path, posed, () => HeatSolver.Solve(posed.Problem, posed.Settings, shell.Cancellation), [], [], csv, plot),
+            HeatCase.Posed posed => Run(path, posed, HeatSolver.Solve(posed.Problem, posed.Settings, shell.Cancellation), [], [], csv, plot),
             HeatCase.AtJoint joint => AtJoint(shell, path, joint, csv, plot),
             _ => throw new InvalidOperationException("unknown kind of case"),
         };
@@ -46,7 +46,7 @@ internal static class HeatCommand
                 return Run(
                     path,
                     joint,
-                    () => HeatSolver.Solve(problem, joint.Settings, shell.Cancellation),
+                    HeatSolver.Solve(problem, joint.Settings, shell.Cancellation),
                     [.. joint.Notes, .. melting.Caveats],
                     shelf.SourcesFor(joint.Mix),
                     csv,
@@ -63,24 +63,16 @@ internal static class HeatCommand
     private static Reply Run(
         string path,
         HeatCase heatCase,
-        Func<HeatOutcome> solve,
+        HeatOutcome outcome,
         IReadOnlyList<string> notes,
         IReadOnlyList<string> sources,
         string? csv,
         string? plot)
     {
-        HeatOutcome outcome;
-        try
-        {
-            outcome = solve();
-        }
-        catch (ArgumentException impossible)
-        {
-            return new Reply.Unusable(Refusals.InFile(path, impossible.Message));
-        }
-
         switch (outcome)
         {
+            case HeatOutcome.Impossible impossible:
+                return new Reply.Unusable(Refusals.InFile(path, impossible.Rule));
             case HeatOutcome.NotConverged failed:
                 return new Reply.AnsweredNo(new FailureView(heatCase.Title, failed.Reason));
             case HeatOutcome.Completed completed:

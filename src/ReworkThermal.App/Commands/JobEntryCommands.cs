@@ -71,7 +71,7 @@ internal static class JobEntryCommands
     private static Command Look(Shell shell, JobOptions options)
     {
         Option<string?> pads = PadNames.Option(HelpText.Pads, isRequired: true);
-        Argument<PadState> seen = Choice.Argument("state", HelpText.PadStateWord, Vocabulary.States);
+        Argument<PadState> seen = Choice.Argument<PadState>("state", HelpText.PadStateWord);
         Option<string?> note = CommonOptions.Note();
         Command command = new("look", HelpText.JobLook) { seen, pads, note };
         command.SetAction(parse => options.OnJob(parse, shell, (access, picked) => PadNames.Read(parse.GetValue(pads), out IReadOnlyList<PadId> named) is { } fault
@@ -82,7 +82,7 @@ internal static class JobEntryCommands
 
     private static Command Prior(Shell shell, JobOptions options)
     {
-        Argument<PriorCondition> heat = Choice.Argument("heat", HelpText.PriorWord, Vocabulary.Priors);
+        Argument<PriorCondition> heat = Choice.Argument<PriorCondition>("heat", HelpText.PriorWord);
         Option<string?> pads = PadNames.Option(HelpText.Pads);
         Option<string?> note = CommonOptions.Note();
         Command command = new("prior", HelpText.JobPrior) { heat, pads, note };

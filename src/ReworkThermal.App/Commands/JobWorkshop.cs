@@ -22,9 +22,8 @@ internal sealed class JobWorkshop
 
     /// <summary>Reads the data folders.</summary>
     /// <param name="shell">Where they are.</param>
-    /// <param name="contact">How tips are taken to meet joints.</param>
-    internal JobWorkshop(Shell shell, ContactState contact = ContactState.Tinned)
-        : this(shell.Data, Workshop.Load(shell.Data), new MeltingShelf(shell.Data), contact, shell.Cancellation)
+    internal JobWorkshop(Shell shell)
+        : this(shell.Data, Workshop.Load(shell.Data), new MeltingShelf(shell.Data), shell.Cancellation)
     {
     }
 
@@ -32,9 +31,8 @@ internal sealed class JobWorkshop
     /// <param name="root">Where they are.</param>
     /// <param name="workshop">Profiles and limits.</param>
     /// <param name="melting">Phase engine and alloys.</param>
-    /// <param name="contact">How tips are taken to meet joints.</param>
     /// <param name="cancellation">Stops simulations.</param>
-    internal JobWorkshop(DataRoot root, Workshop workshop, MeltingShelf melting, ContactState contact = ContactState.Tinned, CancellationToken cancellation = default)
+    internal JobWorkshop(DataRoot root, Workshop workshop, MeltingShelf melting, CancellationToken cancellation = default)
     {
         _root = root;
         _cancellation = cancellation;
@@ -48,7 +46,7 @@ internal sealed class JobWorkshop
             Melting.Alloys.Properties,
             Workshop.Limits,
             Workshop.Removals.FirstOrDefault(r => r.Name == UsualBench.Removal) ?? Workshop.Removals[0],
-            new ToolShelf(Workshop.Profiles, Room, contact),
+            new ToolShelf(Workshop.Profiles, Room),
             Melting.Alloys.Find);
     }
 

@@ -3,6 +3,7 @@ using System.Globalization;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Data.Measurements;
 using UnitsNet;
 
@@ -18,7 +19,7 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
     private static readonly Dictionary<string, bool> _yesNo = new(StringComparer.Ordinal) { ["yes"] = true, ["no"] = false };
 
     private readonly Option<string?> _pads = PadNames.Option(HelpText.Pads, isRequired: true);
-    private readonly Option<TouchPurpose?> _purpose = Choice.Option("--purpose", HelpText.Purpose, Vocabulary.Purposes);
+    private readonly Option<TouchPurpose?> _purpose = Choice.Option<TouchPurpose>("--purpose", HelpText.Purpose);
     private readonly Option<double?> _seconds = Numbers.Option("--seconds", HelpText.Seconds, 0.05, MostSeconds, "s");
     private readonly TouchToolOptions _tools = new();
     private readonly Option<string?> _added = new("--added") { Description = HelpText.Added, HelpName = "alloy" };
@@ -51,7 +52,7 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
             return new Reply.Misused(badPads);
         }
 
-        if (_tools.Read(parse, out IReadOnlyList<ToolSetting> tools) is { } badTools)
+        if (_tools.Read(parse, out ToolUse use) is { } badTools)
         {
             return new Reply.Misused(badTools);
         }
@@ -61,7 +62,7 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
             return new Reply.Misused(TouchWords.PurposeNeeded);
         }
 
-        if (tools.Count == 0)
+        if (use.Tools.Count == 0)
         {
             return new Reply.Misused(TouchWords.ToolNeeded);
         }
@@ -85,15 +86,16 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
 
         Exposure touch = new(
             purpose,
-            tools,
+            use.Tools,
             startedAt,
             Duration.FromSeconds(dwell),
             [.. pads.Select(p => new HeatedPad(p, Touched: true, parse.GetValue(_melted), measured is null ? null : InterfaceSeries.Measured(measured)))],
             AddedOf(parse),
             parse.GetValue(_mix),
-            _tools.Board(parse),
-            parse.GetValue(_note));
-        return new TouchLogging(shell, new JobWorkshop(shell, _tools.Contact(parse))).Log(access, picked, new JobEvent.ExposureLogged(touch, parse.GetValue(_ends)));
+            use.BoardAtStart,
+            parse.GetValue(_note),
+            use.Side);
+        return new TouchLogging(shell, new JobWorkshop(shell)).Log(access, picked, new JobEvent.ExposureLogged(touch, parse.GetValue(_ends)));
     }
 
     private AddedSolder? AddedOf(ParseResult parse) => parse.GetValue(_added) is { } alloy

@@ -1,8 +1,10 @@
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Records;
@@ -72,13 +74,17 @@ internal sealed class TouchLogging(Shell shell, JobWorkshop workshop)
     {
         PadReplay replay = new(workshop.Bench);
         List<HeatedPad> pads = [];
+        ToolUse used = ToolUse.Of(touch);
+        HashSet<BoardSide?> sides = [];
         foreach (HeatedPad share in touch.Pads)
         {
             PadAccount account = workshop.Account(state, share.Pad, known);
             SolderCharge solder = replay.SolderDuring(account, touch);
-            switch (workshop.Bench.Simulate(account.Site, touch.Tools, touch.BoardAtStart, solder, touch.Dwell, shell.Cancellation))
+            switch (workshop.Bench.Simulate(account.Site, ToolUse.Of(touch), solder, touch.Dwell, shell.Cancellation))
             {
                 case TouchSimulation.Completed done:
+                    used = done.Tools.Use;
+                    sides.Add(used.Side);
                     pads.Add(share with { Melted = share.Melted ?? done.Melted, Series = InterfaceSeries.Simulated(done.Pad) });
                     notes.Add(TouchWords.Simulated(share.Pad, solder.Fractions.ToString(), Numerals.Celsius(done.Flow, 0), done.TimeToFlow is { } time ? Numerals.Seconds(time) : null));
                     notes.AddRange(done.Warnings.Concat(done.Notes).Where(n => !notes.Contains(n, StringComparer.Ordinal)));
@@ -91,7 +97,7 @@ internal sealed class TouchLogging(Shell shell, JobWorkshop workshop)
             }
         }
 
-        return touch with { Pads = pads };
+        return touch with { Pads = pads, Tools = used.Tools, Side = sides.Count == 1 ? used.Side : touch.Side };
     }
 
     private List<PadCost> Costs(JobSite.Known known, JobState before, JobState after, Exposure touch) =>

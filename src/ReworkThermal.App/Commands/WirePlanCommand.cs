@@ -3,8 +3,10 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
+using ReworkThermal.Data.Requests;
 using UnitsNet;
 using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;
 
@@ -91,8 +93,12 @@ internal static class WirePlanCommand
 
         Temperature most = workshop.Workshop.Planning.Limits.MostPadTemperature.Value;
         notes.Add(WireWords.PadLimit(Numerals.Celsius(most, 0)));
+        UsualTools usual = new();
+        ContactState contact = usual.ContactOr(null);
+        _ = usual.SideOr(null, workshop.SiteOf(picked.State, pad, known).Joint);
+        notes.AddRange(usual.Sentences);
         IReadOnlyList<WireTouch> touches = new WireTouchSearch(workshop.Bench).Of(
-            workshop.Account(picked.State, pad, known), solder.Fractions, Candidates(workshop, heat), board, most, shell.Cancellation);
+            workshop.Account(picked.State, pad, known), solder.Fractions, Candidates(workshop, contact, heat), board, most, shell.Cancellation);
         WirePlanView view = new(pad, touches, notes);
         return touches.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
     }
@@ -104,14 +110,14 @@ internal static class WirePlanCommand
         : heat.Set > heater.MostSetting ? Refusals.OutOfLimits("--preheat-set", heat.Set.DegreesCelsius, LeastPreheatC, heater.MostSetting.DegreesCelsius, "°C")
         : null;
 
-    private static IEnumerable<IReadOnlyList<ToolSetting>> Candidates(JobWorkshop workshop, ToolSetting.Preheater? heat)
+    private static IEnumerable<IReadOnlyList<ToolSetting>> Candidates(JobWorkshop workshop, ContactState contact, ToolSetting.Preheater? heat)
     {
         foreach ((string name, Iron iron) in workshop.Workshop.Profiles.Irons)
         {
             double most = Math.Min(MostC, iron.MostSetting.DegreesCelsius);
             for (double set = Math.Max(LeastC, iron.LeastSetting.DegreesCelsius); set <= most; set += StepK)
             {
-                ToolSetting.Iron tool = new(name, Temperature.FromDegreesCelsius(set));
+                ToolSetting.Iron tool = new(name, Temperature.FromDegreesCelsius(set), contact);
                 yield return heat is null ? [tool] : [tool, heat];
             }
         }

@@ -2,6 +2,8 @@ using System.Globalization;
 using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Reports.Records;
 
@@ -59,11 +61,11 @@ internal sealed class BudgetView(BudgetReport report) : IRenderedReport
         HeatBudget budget = pad.Budget;
         json.Text("pad", pad.Ledger.Pad.Value);
         json.Text("name", NameOf(pad));
-        json.Text("band", DamageWords.NameOf(budget.Band));
-        json.Text("worst_band", DamageWords.NameOf(budget.WorstBand));
+        json.Text("band", budget.Band.Word());
+        json.Text("worst_band", budget.WorstBand.Word());
         json.Spread("budget_share", budget.Share);
         json.Spread("headroom_share", budget.Headroom);
-        json.Text("governing", DamageWords.NameOf(budget.Governing.Kind));
+        json.Text("governing", budget.Governing.Kind.Word());
         json.Text("reason", budget.Reason);
         json.WriteNumber("touches", pad.Steps.Count);
         json.WriteNumber("touches_not_counted", pad.NotCounted);
@@ -89,8 +91,8 @@ internal sealed class BudgetView(BudgetReport report) : IRenderedReport
             Numerals.Percent(share.Central),
             PlanWords.FromTo(Numerals.Percent(share.Low), Numerals.Percent(share.High)),
             ShareBar.Of(share.Central, share.High),
-            DamageWords.NameOf(pad.Budget.Band) + (pad.NotCounted > 0 ? "?" : string.Empty),
-            DamageWords.NameOf(pad.Budget.Governing.Kind),
+            pad.Budget.Band.Word() + (pad.NotCounted > 0 ? "?" : string.Empty),
+            pad.Budget.Governing.Kind.Word(),
             pad.Steps.Count.ToString(CultureInfo.InvariantCulture),
             Numerals.Fixed(pad.Damage.Melts.Central, 0),
             BudgetWords.Prior(pad.Prior.Name, pad.PriorIsAssumed),

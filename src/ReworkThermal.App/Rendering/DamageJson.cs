@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Pulling;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
@@ -30,13 +31,13 @@ internal static class DamageJson
         foreach (Gauge gauge in budget.Gauges)
         {
             json.WriteStartObject();
-            json.Text("gauge", DamageWords.NameOf(gauge.Kind));
+            json.Text("gauge", gauge.Kind.Word());
             json.Spread("share", gauge.Share);
             json.Spread("value", gauge.Value);
             json.Text("unit", gauge.Unit);
-            json.Text("band", DamageWords.NameOf(gauge.Band));
-            json.Text("worst_band", DamageWords.NameOf(gauge.WorstBand));
-            json.Text("support", DamageWords.NameOf(gauge.Support));
+            json.Text("band", gauge.Band.Word());
+            json.Text("worst_band", gauge.WorstBand.Word());
+            json.Text("support", gauge.Support.Word());
             json.Text("reason", gauge.Reason);
             json.WriteEndObject();
         }
@@ -61,15 +62,15 @@ internal static class DamageJson
         foreach (PullMargin margin in pull.Margins)
         {
             json.WriteStartObject();
-            json.Text("demand", DamageWords.NameOf(margin.Demand));
+            json.Text("demand", margin.Demand.Word());
             json.Number("force_n", margin.Force.Central.Newtons, 4);
             json.Spread("margin", margin.Margin);
-            json.Text("outcome", DamageWords.NameOf(margin.Outcome));
+            json.Text("outcome", margin.Outcome.Word());
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
-        json.Text("support", DamageWords.NameOf(pull.Support));
+        json.Text("support", pull.Support.Word());
         json.WriteEndObject();
     }
 

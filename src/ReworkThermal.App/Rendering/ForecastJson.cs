@@ -1,7 +1,10 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Dwelling;
 using ReworkThermal.Core.Damage.Pulling;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Records;
 
@@ -30,8 +33,8 @@ internal static class ForecastJson
         json.WriteBoolean("melts", next.Simulation.Melted);
         json.Spread("added_share", next.Cost.AddedShare);
         json.Spread("budget_share_after", next.Cost.After.Share);
-        json.Text("band_after", DamageWords.NameOf(next.Cost.After.Band));
-        json.Text("worst_band_after", DamageWords.NameOf(next.Cost.After.WorstBand));
+        json.Text("band_after", next.Cost.After.Band.Word());
+        json.Text("worst_band_after", next.Cost.After.WorstBand.Word());
         json.Number("safe_below_share", next.Limit.Share, 6);
         (double? longest, bool isWhole, string? reason) = next.Safe switch
         {

@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text.Json;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.App.Rendering;
 
@@ -67,9 +69,9 @@ internal sealed class JobView(JobState state, IReadOnlyList<string> notes) : IRe
             json.WriteStartObject();
             json.Text("pad", pad.Pad.Value);
             json.Text("name", Shown(pad.Pin?.Name ?? pad.Description));
-            json.Text("as_arrived", pad.AsArrived is { } arrived ? EventWords.Of(arrived) : null);
-            json.Text("state", pad.State is { } now ? EventWords.Of(now) : null);
-            json.Text("earlier_heat", pad.Prior is { } prior ? EventWords.Of(prior) : null);
+            json.Text("as_arrived", pad.AsArrived?.Word());
+            json.Text("state", pad.State?.Word());
+            json.Text("earlier_heat", pad.Prior?.Word());
             json.WriteNumber("touches", pad.Heats.Count);
             json.WriteEndObject();
         }
@@ -111,9 +113,9 @@ internal sealed class JobView(JobState state, IReadOnlyList<string> notes) : IRe
     [
         pad.Pad.Value,
         VisibleText.Of(pad.Pin?.Name ?? pad.Description ?? string.Empty),
-        pad.AsArrived is { } arrived ? EventWords.Of(arrived) : JobWords.Unknown,
-        pad.State is { } now ? EventWords.Of(now) : JobWords.Unknown,
+        pad.AsArrived?.Word() ?? JobWords.Unknown,
+        pad.State?.Word() ?? JobWords.Unknown,
         pad.Heats.Count.ToString(CultureInfo.InvariantCulture),
-        pad.Prior is { } prior ? EventWords.Of(prior) : JobWords.NotStated,
+        pad.Prior?.Word() ?? JobWords.NotStated,
     ];
 }

@@ -4,6 +4,8 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Dwelling;
 using ReworkThermal.Core.Damage.Pulling;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Records;
 
@@ -20,7 +22,7 @@ internal sealed class PadView(PadReport report) : IRenderedReport
     {
         page.Heading(BudgetWords.PadTitle(report.Pad.Ledger.Pad, BudgetView.NameOf(report.Pad), report.Job));
         page.Paragraph(BudgetWords.Headline(
-            DamageWords.NameOf(Budget.Band),
+            Budget.Band.Word(),
             Numerals.Percent(Budget.Share.Central),
             Numerals.Percent(Budget.Share.Low),
             Numerals.Percent(Budget.Share.High),
@@ -72,7 +74,7 @@ internal sealed class PadView(PadReport report) : IRenderedReport
             [BudgetWords.Flows, next.Simulation.TimeToFlow is { } time ? Numerals.Seconds(time) : BudgetWords.NeverFlows],
             [BudgetWords.PadPeak, Numerals.Fixed(next.Simulation.Pad.PeakCelsius, 0) + " °C"],
             [BudgetWords.Costs, BudgetWords.CostOf(Numerals.Percent(cost.AddedShare.Central), Numerals.Percent(cost.AddedShare.Low), Numerals.Percent(cost.AddedShare.High))],
-            [BudgetWords.Leaves, BudgetWords.LeavesAt(DamageWords.NameOf(cost.After.Band), Numerals.Percent(cost.After.Share.Central), DamageWords.NameOf(cost.After.WorstBand))],
+            [BudgetWords.Leaves, BudgetWords.LeavesAt(cost.After.Band.Word(), Numerals.Percent(cost.After.Share.Central), cost.After.WorstBand.Word())],
             [BudgetWords.LongestSafe, SafeOf(next)],
             [BudgetWords.CoolFirst, CoolOf(next.CoolDown)],
         ]);
@@ -93,16 +95,16 @@ internal sealed class PadView(PadReport report) : IRenderedReport
             shown = next.Pull;
         }
 
-        rows.Add([BudgetWords.Holds, BudgetWords.Force(Numerals.Fixed(shown.CapacityN.Central, 2), Numerals.Fixed(shown.CapacityN.Low, 2), Numerals.Fixed(shown.CapacityN.High, 2)) + $" ({DamageWords.NameOf(shown.Support)})"]);
+        rows.Add([BudgetWords.Holds, BudgetWords.Force(Numerals.Fixed(shown.CapacityN.Central, 2), Numerals.Fixed(shown.CapacityN.Low, 2), Numerals.Fixed(shown.CapacityN.High, 2)) + $" ({shown.Support.Word()})"]);
         page.Table(["", ""], rows);
         page.Blank();
         page.Table(BudgetWords.PullColumns, [.. shown.Margins.Select(m => (IReadOnlyList<string>)
         [
-            DamageWords.NameOf(m.Demand),
+            m.Demand.Word(),
             Numerals.Fixed(m.Force.Central.Newtons, 2) + " N",
             Numerals.Fixed(m.Margin.Central, 1),
             PlanWords.FromTo(Numerals.Fixed(m.Margin.Low, 1), Numerals.Fixed(m.Margin.High, 1)),
-            DamageWords.NameOf(m.Outcome),
+            m.Outcome.Word(),
         ])]);
     }
 
@@ -138,13 +140,13 @@ internal sealed class PadView(PadReport report) : IRenderedReport
 
     private static IReadOnlyList<string> GaugeRow(Gauge gauge) =>
     [
-        DamageWords.NameOf(gauge.Kind),
+        gauge.Kind.Word(),
         Numerals.Percent(gauge.Share.Central),
         PlanWords.FromTo(Numerals.Percent(gauge.Share.Low), Numerals.Percent(gauge.Share.High)),
         ShareBar.Of(gauge.Share.Central, gauge.Share.High),
-        DamageWords.NameOf(gauge.Band),
-        DamageWords.NameOf(gauge.WorstBand),
-        DamageWords.NameOf(gauge.Support),
+        gauge.Band.Word(),
+        gauge.WorstBand.Word(),
+        gauge.Support.Word(),
         gauge.Unit,
     ];
 }

@@ -1,9 +1,10 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Rendering;
 

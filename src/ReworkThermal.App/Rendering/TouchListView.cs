@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.App.Rendering;
@@ -42,7 +43,7 @@ internal sealed class TouchListView(JobState state, IReadOnlyList<string> notes)
             json.WriteStartObject();
             json.WriteNumber("entry", number);
             json.WriteString("began_at", touch.StartedAt.UtcDateTime);
-            json.Text("purpose", EventWords.Of(touch.Purpose));
+            json.Text("purpose", touch.Purpose.Word());
             json.Sentences("pads", touch.Pads.Select(p => p.Pad.Value));
             json.Number("dwell_s", touch.Dwell.Seconds, 3);
             json.Text("tools", EventWords.Tools(touch.Tools));
@@ -70,7 +71,7 @@ internal sealed class TouchListView(JobState state, IReadOnlyList<string> notes)
     [
         number.ToString(CultureInfo.InvariantCulture),
         JobWords.Time(touch.StartedAt),
-        EventWords.Of(touch.Purpose),
+        touch.Purpose.Word(),
         string.Join(", ", touch.Pads.Select(p => p.Pad)),
         Numerals.Seconds(touch.Dwell),
         EventWords.Tools(touch.Tools),

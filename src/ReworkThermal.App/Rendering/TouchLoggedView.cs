@@ -1,5 +1,6 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Reports.Records;
@@ -44,8 +45,8 @@ internal sealed class TouchLoggedView(JobEntry entry, JobState state, IReadOnlyL
             json.WriteBoolean("melted", step?.Melted ?? false);
             json.Spread("budget_share_before", cost.Before.Share);
             json.Spread("budget_share_after", cost.After.Budget.Share);
-            json.Text("band", DamageWords.NameOf(cost.After.Budget.Band));
-            json.Text("worst_band", DamageWords.NameOf(cost.After.Budget.WorstBand));
+            json.Text("band", cost.After.Budget.Band.Word());
+            json.Text("worst_band", cost.After.Budget.WorstBand.Word());
             json.WriteEndObject();
         }
 
@@ -67,7 +68,7 @@ internal sealed class TouchLoggedView(JobEntry entry, JobState state, IReadOnlyL
             Numerals.Percent(cost.Before.Share.Central),
             Numerals.Percent(cost.After.Budget.Share.Central),
             PlanWords.FromTo(Numerals.Percent(cost.After.Budget.Share.Low), Numerals.Percent(cost.After.Budget.Share.High)),
-            DamageWords.NameOf(cost.After.Budget.Band),
+            cost.After.Budget.Band.Word(),
         ];
     }
 }

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Records;
@@ -47,7 +48,7 @@ internal sealed class WirePlanView(PadId pad, IReadOnlyList<WireTouch> touches, 
             json.Number("pad_peak_c", touch.PadPeak.DegreesCelsius, 2);
             json.Spread("added_laminate_share", touch.Cost.AddedShareOf(GaugeKind.Laminate)!.Value);
             json.Spread("budget_share_after", touch.Cost.After.Share);
-            json.Text("band_after", DamageWords.NameOf(touch.Cost.After.Band));
+            json.Text("band_after", touch.Cost.After.Band.Word());
             json.Sentences("warnings", touch.Warnings);
             json.WriteEndObject();
         }
@@ -66,6 +67,6 @@ internal sealed class WirePlanView(PadId pad, IReadOnlyList<WireTouch> touches, 
         Numerals.Fixed(touch.PadPeak.DegreesCelsius, 0),
         Numerals.Percent(touch.Cost.AddedShareOf(GaugeKind.Laminate)!.Value.Central),
         Numerals.Percent(touch.Cost.After.Share.Central),
-        DamageWords.NameOf(touch.Cost.After.Band),
+        touch.Cost.After.Band.Word(),
     ];
 }

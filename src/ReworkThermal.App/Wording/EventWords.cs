@@ -1,6 +1,8 @@
 using System.Globalization;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
+using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Jobs.Wiring;
 
 namespace ReworkThermal.App.Wording;
@@ -15,11 +17,11 @@ internal static class EventWords
         JobEvent.BriefRevised revised => $"job described anew: {Visible(revised.Brief.Label)}",
         JobEvent.PinsRegistered pins => string.Create(CultureInfo.InvariantCulture, $"{pins.Pins.Count} pins entered"),
         JobEvent.PadRegistered pad => $"pad {pad.Pad} entered: {Visible(pad.Description)}",
-        JobEvent.PadStateSeen seen => $"pad {seen.Pad} seen {Of(seen.State)}{Note(seen.Note)}",
-        JobEvent.PriorHeatStated stated => $"earlier heat of {Pads(stated.Pads, "all pads")} stated as {Of(stated.Heat)}{Note(stated.Note)}",
+        JobEvent.PadStateSeen seen => $"pad {seen.Pad} seen {seen.State.Word()}{Note(seen.Note)}",
+        JobEvent.PriorHeatStated stated => $"earlier heat of {Pads(stated.Pads, "all pads")} stated as {stated.Heat.Word()}{Note(stated.Note)}",
         JobEvent.PlanAccepted accepted => $"plan accepted: {Visible(accepted.Plan.Summary)}",
         JobEvent.CautionsShown => "cautions shown",
-        JobEvent.TouchStarted started => $"touch started to {Of(started.Start.Purpose)} at {Pads(started.Start.Pads, "no pad")}",
+        JobEvent.TouchStarted started => $"touch started to {started.Start.Purpose.Word()} at {Pads(started.Start.Pads, "no pad")}",
         JobEvent.ExposureLogged logged => Of(logged.Exposure),
         JobEvent.TouchDropped dropped => string.Create(CultureInfo.InvariantCulture, $"touch {dropped.Start} dropped: {Visible(dropped.Reason)}"),
         JobEvent.MeasurementTaken taken => Of(taken.Measurement),
@@ -39,7 +41,7 @@ internal static class EventWords
             : $", {Visible(touch.Added.Designation)} added";
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{(touch.Purpose is TouchPurpose.Other ? "touch" : "touch to " + Of(touch.Purpose))} at {Pads([.. touch.Pads.Select(p => p.Pad)], "no pad")}, {touch.Dwell.Seconds:0.#} s, {Tools(touch.Tools)}{added}{Note(touch.Note)}");
+            $"{(touch.Purpose is TouchPurpose.Other ? "touch" : "touch to " + touch.Purpose.Word())} at {Pads([.. touch.Pads.Select(p => p.Pad)], "no pad")}, {touch.Dwell.Seconds:0.#} s, {Tools(touch.Tools)}{added}{Note(touch.Note)}");
     }
 
     internal static string Tools(IEnumerable<ToolSetting> tools) => string.Join(" + ", tools.Select(Of));
@@ -49,18 +51,14 @@ internal static class EventWords
         string profile = tool.Profile is null ? string.Empty : Visible(tool.Profile) + " ";
         return tool switch
         {
-            ToolSetting.Iron => string.Create(CultureInfo.InvariantCulture, $"{profile}iron {tool.Set.DegreesCelsius:0} °C"),
-            ToolSetting.HotAir air => string.Create(CultureInfo.InvariantCulture, $"{profile}air {tool.Set.DegreesCelsius:0} °C {(double)air.Flow.LitersPerMinute:0.#} L/min"),
+            ToolSetting.Iron iron => string.Create(CultureInfo.InvariantCulture, $"{profile}iron {tool.Set.DegreesCelsius:0} °C{Contact(iron)}"),
+            ToolSetting.HotAir air => string.Create(CultureInfo.InvariantCulture, $"{profile}air {tool.Set.DegreesCelsius:0} °C {(double)air.Flow.LitersPerMinute:0.#} L/min{(air.Distance is { } distance ? string.Create(CultureInfo.InvariantCulture, $" {distance.Millimeters:0.#} mm off") : ", distance not recorded")}"),
             ToolSetting.Preheater => string.Create(CultureInfo.InvariantCulture, $"{profile}preheater {tool.Set.DegreesCelsius:0} °C"),
             _ => string.Create(CultureInfo.InvariantCulture, $"bath {tool.Set.DegreesCelsius:0} °C"),
         };
     }
 
-    internal static string Of(TouchPurpose purpose) => Vocabulary.Purposes.First(w => w.Value == purpose).Key;
-
-    internal static string Of(PadState state) => Vocabulary.States.First(w => w.Value == state).Key;
-
-    internal static string Of(PriorCondition heat) => Vocabulary.Priors.First(w => w.Value == heat).Key;
+    private static string Contact(ToolSetting.Iron iron) => iron.Contact is { } contact ? " " + contact.Word() : ", contact not recorded";
 
     internal static string Of(CheckResult result) => result == CheckResult.Pass ? "passed" : "FAILED";
 

@@ -113,6 +113,7 @@ internal static partial class HelpText
     internal const string AirSet = "Set temperature of the hot air.";
 
     internal const string AirFlow = "Flow of the hot air.";
+    internal const string AirDistance = "Distance of nozzle and board; 4 nozzle diameters when left out.";
 
     internal const string PreheaterName = "Preheater profile, a file of profiles/preheat without its ending.";
 
@@ -123,6 +124,7 @@ internal static partial class HelpText
     internal const string BoardTemperature = "Board temperature when the touch begins, if you measured it.";
 
     internal const string Contact = "How the tip meets the joint; tinned when left out";
+    internal const string Side = "Face of the board that the tools work on; the bottom for a hole and the top for a surface joint when left out";
 
     internal const string Budgets = "Heat budgets of pads.";
 

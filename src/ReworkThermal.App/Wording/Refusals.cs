@@ -38,6 +38,8 @@ internal static class Refusals
 
     internal static string BothOrNone(params string[] options) => $"{string.Join(" and ", options)} belong together; give all of them or none.";
 
+    internal static string OnlyWith(string option, string other) => $"{option} says how {other} is used; give {other} too.";
+
     internal static string NoPath(string option, string kind) => $"{option} names no {kind}; got ''.";
 
     internal static string NoFolder(string folder) => $"there is no folder '{folder}'";

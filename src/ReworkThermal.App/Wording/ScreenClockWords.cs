@@ -93,6 +93,8 @@ internal static class ScreenClockWords
     internal static string Budget(double? before, double? now, double? atStop) =>
         $"budget {Share(before)}, off now {Share(now, "0.0")}, at stop {Share(atStop)}";
 
+    internal static string Assumed(IReadOnlyList<string> clauses) => $"Assumed: {string.Join("; ", clauses)}.";
+
     internal static string NoSimulation(string reason) => $"clock only: {reason}";
 
     internal static string Temperatures(double pad, double solder, double liquid) => string.Create(

@@ -1,7 +1,9 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Data.Requests;
 
 namespace ReworkThermal.App.Wording;
 
@@ -25,7 +27,6 @@ internal static class ScreenPlanWords
     internal const string RequestWrong = "The request is not in order yet; see the marked line.";
     internal const string FieldNeeded = "this line must not be empty";
     internal const string NoneAtHand = "none";
-    internal const string UsualLimit = "usual limit";
     internal const string Accepted = "The plan is in the job. 4 goes to the bench clock.";
     internal const string NoPlan = "No plan holds every limit.";
     internal const string RuledOut = "Ruled out";
@@ -84,6 +85,15 @@ internal static class ScreenPlanWords
         PlanField.MostBudgetPercent => "most budget, %",
         PlanField.LeadFreeOnly => "lead-free only",
         _ => throw new ArgumentOutOfRangeException(nameof(field)),
+    };
+
+    /// <summary>What an empty line stands for.</summary>
+    internal static string Usual(PlanField field) => field switch
+    {
+        PlanField.Side => "the side of the solder, as usual",
+        PlanField.Contact => $"{UsualTools.Contact.Word()}, as usual",
+        PlanField.AirMillimetres => string.Create(CultureInfo.InvariantCulture, $"{UsualTools.NozzleDiameters:0} nozzle diameters, as usual"),
+        _ => "usual limit",
     };
 
     internal static string Progress(double share, string doing) => string.Create(CultureInfo.InvariantCulture, $"{share * 100:0} %  {doing}");

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Damage.Mechanisms;
+using ReworkThermal.Core.Evidence;
 
 namespace ReworkThermal.Core.Damage;
 
@@ -53,29 +54,12 @@ internal sealed class BudgetReading(DamageModel model, PadDamage state)
     private static string Reason(Gauge governing, Spread share, DamageBand worst)
     {
         string far = worst > governing.Band
-            ? string.Create(CultureInfo.InvariantCulture, $"; with every figure at its unfavourable end {share.High * 100:0} %, band {Word(worst)}")
+            ? string.Create(CultureInfo.InvariantCulture, $"; with every figure at its unfavourable end {share.High * 100:0} %, band {worst.Word()}")
             : string.Empty;
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Word(governing.Kind)} governs with {share.Central * 100:0} % of its limit, band {Word(governing.Band)}{far}");
+            $"{(governing.Kind is GaugeKind.Melts ? "number of " : string.Empty)}{governing.Kind.Word()} governs with {share.Central * 100:0} % of its limit, band {governing.Band.Word()}{far}");
     }
-
-    private static string Word(DamageBand band) => band switch
-    {
-        DamageBand.Low => "low",
-        DamageBand.Raised => "raised",
-        DamageBand.High => "high",
-        _ => "stop",
-    };
-
-    private static string Word(GaugeKind kind) => kind switch
-    {
-        GaugeKind.Laminate => "laminate",
-        GaugeKind.Adhesion => "adhesion",
-        GaugeKind.Copper => "copper",
-        GaugeKind.Barrel => "barrel",
-        _ => "number of melts",
-    };
 
     private Gauge Make(GaugeKind kind, Spread value, string unit, double limit, SupportLevel support, string reason)
     {

@@ -1,3 +1,5 @@
+using System.Runtime.Serialization;
+
 namespace ReworkThermal.Core.Damage;
 
 /// <summary>
@@ -8,11 +10,14 @@ namespace ReworkThermal.Core.Damage;
 public enum SupportLevel
 {
     /// <summary>Published sources give the figure or bound it closely.</summary>
+    [EnumMember(Value = "supported")]
     Supported,
 
     /// <summary>Published sources give the form of the law, but not this number.</summary>
+    [EnumMember(Value = "supported in form")]
     SupportedInForm,
 
     /// <summary>Chosen by the authors of this project.</summary>
+    [EnumMember(Value = "judgement")]
     Judgement,
 }

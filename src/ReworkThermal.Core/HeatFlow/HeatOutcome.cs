@@ -11,6 +11,10 @@ public abstract record HeatOutcome
     /// <param name="Run">Its results.</param>
     public sealed record Completed(HeatRun Run) : HeatOutcome;
 
+    /// <summary>The problem cannot be: a time, length or coefficient of it contradicts another, or is out of range.</summary>
+    /// <param name="Rule">One clause: what would be right.</param>
+    public sealed record Impossible(string Rule) : HeatOutcome;
+
     /// <summary>No step, however short, could be solved from some time on.</summary>
     /// <param name="Reason">One sentence with the time.</param>
     public sealed record NotConverged(string Reason) : HeatOutcome;

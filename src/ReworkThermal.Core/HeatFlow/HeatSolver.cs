@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.HeatFlow.Meshing;
 using ReworkThermal.Core.HeatFlow.Posing;
@@ -19,12 +20,18 @@ public static class HeatSolver
     /// <param name="settings">How fine; null for the defaults.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The run, or why there is none. A steady problem has one sample.</returns>
-    /// <exception cref="ArgumentException">The problem cannot be: a rule in one sentence.</exception>
     public static HeatOutcome Solve(PosedProblem problem, SolverSettings? settings = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
         settings ??= new SolverSettings();
-        return OnTwoMeshes(settings, s => March(problem, s, PosedCompiler.Compile(problem, s), cancellation));
+        try
+        {
+            return OnTwoMeshes(settings, s => March(problem, s, PosedCompiler.Compile(problem, s), cancellation));
+        }
+        catch (ImpossibleGeometryException impossible)
+        {
+            return new HeatOutcome.Impossible(impossible.Message);
+        }
     }
 
     /// <summary>Solves a joint on its board with what the tools do to it.</summary>
@@ -32,11 +39,14 @@ public static class HeatSolver
     /// <param name="settings">How fine; null for the defaults.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The run, or why there is none.</returns>
-    /// <exception cref="ArgumentException">The times of the touches cannot be.</exception>
     public static HeatOutcome Solve(JointProblem problem, SolverSettings? settings = null, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(problem);
-        problem.Check();
+        if (problem.Fault() is { } rule)
+        {
+            return new HeatOutcome.Impossible(rule);
+        }
+
         settings ??= new SolverSettings();
         List<TipSource> tips = [.. problem.Touches.Select(t => t.Tip).OfType<TipSource>()];
         List<JetSource> jets = [.. problem.Touches.Select(t => t.Jet).OfType<JetSource>()];

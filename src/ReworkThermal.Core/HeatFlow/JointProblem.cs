@@ -35,13 +35,13 @@ public sealed record JointProblem
     /// <summary>Length of the run, above zero; later than the last touch shows the cooling.</summary>
     public required Duration End { get; init; }
 
-    /// <summary>Checks the times.</summary>
-    /// <exception cref="ArgumentException">A time is negative or not finite, touches overlap or go past the end.</exception>
-    public void Check()
+    /// <summary>What cannot be about the times, tools and sides of the touches.</summary>
+    /// <returns>Null when all is well, else one clause.</returns>
+    internal string? Fault()
     {
         if (!double.IsFinite(End.Seconds) || End.Seconds <= 0)
         {
-            throw new ArgumentException("the run must end after 0 s");
+            return "the run must end after 0 s";
         }
 
         double free = 0;
@@ -51,34 +51,31 @@ public sealed record JointProblem
             double span = Touches[i].Span.Seconds;
             if (!double.IsFinite(start) || start < 0 || !double.IsFinite(span) || span <= 0)
             {
-                throw new ArgumentException($"touch {i + 1} must start at 0 s or later and last longer than 0 s");
+                return $"touch {i + 1} must start at 0 s or later and last longer than 0 s";
             }
 
             if (start < free - 1e-9)
             {
-                throw new ArgumentException($"touch {i + 1} starts before touch {i} ends; touches must follow one another");
+                return $"touch {i + 1} starts before touch {i} ends; touches must follow one another";
             }
 
             free = start + span;
             if (free > End.Seconds + 1e-9)
             {
-                throw new ArgumentException($"touch {i + 1} ends after the run does");
+                return $"touch {i + 1} ends after the run does";
             }
 
             if (Touches[i].Tip is null && Touches[i].Jet is null)
             {
-                throw new ArgumentException($"touch {i + 1} names no tool; give it an iron or air");
+                return $"touch {i + 1} names no tool; give it an iron or air";
             }
 
             if (Touches[i].Tip is not null && Touches[i].Side == BoardSide.Bottom && Site.Joint is SurfaceJoint)
             {
-                throw new ArgumentException($"touch {i + 1} puts an iron on the bottom, but the pad of a surface joint is on the top");
+                return $"touch {i + 1} puts an iron on the bottom, but the pad of a surface joint is on the top";
             }
         }
 
-        if (!double.IsFinite(Superheat.Kelvins) || Superheat.Kelvins < 0)
-        {
-            throw new ArgumentException("the superheat must be zero or more");
-        }
+        return double.IsFinite(Superheat.Kelvins) && Superheat.Kelvins >= 0 ? null : "the superheat must be zero or more";
     }
 }

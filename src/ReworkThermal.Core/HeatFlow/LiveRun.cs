@@ -49,15 +49,14 @@ public sealed class LiveRun
     /// <param name="tips">Tips that may be put on.</param>
     /// <param name="jets">Jets that may be put on: the mesh is made for them.</param>
     /// <param name="settings">How fine; null for the defaults.</param>
-    /// <returns>The run at time zero.</returns>
-    /// <exception cref="InvalidOperationException">The settled state over the preheater was not found.</exception>
-    public static LiveRun Start(JointProblem problem, IReadOnlyList<TipSource> tips, IReadOnlyList<JetSource> jets, SolverSettings? settings = null)
+    /// <returns>The run at time zero; null when the settled state over the preheater was not found.</returns>
+    public static LiveRun? Start(JointProblem problem, IReadOnlyList<TipSource> tips, IReadOnlyList<JetSource> jets, SolverSettings? settings = null)
     {
         ArgumentNullException.ThrowIfNull(problem);
         ArgumentNullException.ThrowIfNull(tips);
         ArgumentNullException.ThrowIfNull(jets);
         JointRunner runner = new(problem with { Touches = [] }, tips, jets, settings ?? new SolverSettings());
-        return runner.Begin() ? new LiveRun(problem, runner) : throw new InvalidOperationException("the settled state over the preheater was not found");
+        return runner.Begin() ? new LiveRun(problem, runner) : null;
     }
 
     /// <summary>Puts tools on the joint at the present time.</summary>

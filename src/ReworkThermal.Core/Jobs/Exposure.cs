@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Jobs;
@@ -15,6 +16,7 @@ namespace ReworkThermal.Core.Jobs;
 /// <param name="Mix">Designation of the solder that was in the joint while it was hot, or null for the base solder of the job.</param>
 /// <param name="BoardAtStart">Board temperature when contact began, or null when unknown.</param>
 /// <param name="Note">What else should be known, or null.</param>
+/// <param name="Side">Face of the board that the tools worked on, or null when nobody said.</param>
 public sealed record Exposure(
     TouchPurpose Purpose,
     IReadOnlyList<ToolSetting> Tools,
@@ -24,4 +26,5 @@ public sealed record Exposure(
     AddedSolder? Added = null,
     string? Mix = null,
     Temperature? BoardAtStart = null,
-    string? Note = null);
+    string? Note = null,
+    BoardSide? Side = null);

@@ -19,7 +19,7 @@ internal static class ExposureRules
             ?? (exposure.StartedAt.Year is < 2000 or > 2200 ? "the touch must have begun between the years 2000 and 2200" : null)
             ?? (exposure.BoardAtStart is Temperature board ? JobRules.Within("the board temperature", board) : null)
             ?? JobRules.Each(exposure.Pads, Share)
-            ?? (exposure.Added is null ? null : Added(exposure.Added))
+            ?? JobRules.Added(exposure.Added)
             ?? EventText.Optional("the mix", exposure.Mix)
             ?? EventText.Optional("the note", exposure.Note);
     }
@@ -38,8 +38,4 @@ internal static class ExposureRules
                 ? $"the temperature series of pad {share.Pad} must stay below 2000 °C"
                 : null;
     }
-
-    private static string? Added(AddedSolder added) =>
-        EventText.Required("the added alloy", added.Designation)
-        ?? JobRules.AddedMass(added.Mass);
 }

@@ -106,7 +106,7 @@ public static class JobRules
             JobEvent.PriorHeatStated stated => Each(stated.Pads, p => Pad(gate, p)) ?? EventText.Optional("the note", stated.Note),
             JobEvent.PlanAccepted accepted => Plan(accepted.Plan),
             JobEvent.CautionsShown => null,
-            JobEvent.TouchStarted started => Tools(started.Start.Tools) ?? SomePads(gate, started.Start.Pads),
+            JobEvent.TouchStarted started => Tools(started.Start.Tools) ?? SomePads(gate, started.Start.Pads) ?? Added(started.Start.Added),
             JobEvent.ExposureLogged logged => ExposureRules.Fault(gate, logged),
             JobEvent.TouchDropped dropped => OpenTouch(gate, dropped.Start) ?? EventText.Required("the reason", dropped.Reason),
             JobEvent.MeasurementTaken taken => Measurement(gate, taken.Measurement),
@@ -146,8 +146,11 @@ public static class JobRules
             ? null
             : string.Create(CultureInfo.InvariantCulture, $"{what} must be between 0 and {mostSeconds} s; got {value.Seconds} s");
 
-    internal static string? AddedMass(Mass? mass) =>
+    private static string? AddedMass(Mass? mass) =>
         mass is { Milligrams: double mg } && !(mg >= 0 && mg <= 1e6) ? "the added mass must be between 0 and 1 kg" : null;
+
+    internal static string? Added(AddedSolder? added) =>
+        added is null ? null : EventText.Required("the added alloy", added.Designation) ?? AddedMass(added.Mass);
 
     private static string? AirFlow(VolumeFlow? flow) =>
         flow is { LitersPerMinute: double litres } && !(litres >= 0 && litres <= 10_000) ? "the air flow must be between 0 and 10000 L/min" : null;
@@ -155,7 +158,8 @@ public static class JobRules
     private static string? Tool(ToolSetting tool) =>
         Within("the set temperature", tool.Set)
         ?? EventText.Optional("the tool profile", tool.Profile)
-        ?? AirFlow((tool as ToolSetting.HotAir)?.Flow);
+        ?? AirFlow((tool as ToolSetting.HotAir)?.Flow)
+        ?? (tool is ToolSetting.HotAir { Distance.Millimeters: not (>= 0 and <= 1000) } ? "the distance of nozzle and board must be between 0 and 1 m" : null);
 
     private static string? Brief(JobBrief brief) =>
         EventText.Required("the label", brief.Label, 200)

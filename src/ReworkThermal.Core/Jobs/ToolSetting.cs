@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Tools;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Jobs;
@@ -17,11 +18,11 @@ public abstract record ToolSetting
     /// <summary>Set temperature.</summary>
     public Temperature Set { get; }
 
-    /// <summary>A soldering iron.</summary>
-    public sealed record Iron(string? Profile, Temperature Set) : ToolSetting(Profile, Set);
+    /// <summary>A soldering iron, and how its tip met the joint; null when nobody said.</summary>
+    public sealed record Iron(string? Profile, Temperature Set, ContactState? Contact = null) : ToolSetting(Profile, Set);
 
-    /// <summary>A hot-air tool with its volume flow.</summary>
-    public sealed record HotAir(string? Profile, Temperature Set, VolumeFlow Flow) : ToolSetting(Profile, Set);
+    /// <summary>A hot-air tool with its volume flow, and the distance of nozzle and board; null when nobody said.</summary>
+    public sealed record HotAir(string? Profile, Temperature Set, VolumeFlow Flow, Length? Distance = null) : ToolSetting(Profile, Set);
 
     /// <summary>A heater under the board.</summary>
     public sealed record Preheater(string? Profile, Temperature Set) : ToolSetting(Profile, Set);

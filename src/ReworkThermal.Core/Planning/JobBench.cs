@@ -3,6 +3,7 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Damage.Mechanisms;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
@@ -31,8 +32,8 @@ public sealed class JobBench(
     IToolShelf tools,
     Func<string, DesignationReading> find)
 {
-    private readonly Dictionary<string, MeltingOutcome> _melting = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, TabulatedSolubility?> _solubility = new(StringComparer.Ordinal);
+    private readonly Dictionary<MassFractions, MeltingOutcome> _melting = [];
+    private readonly Dictionary<MassFractions, TabulatedSolubility?> _solubility = [];
     private readonly Dictionary<JointSite, DamageModel> _models = [];
 
     /// <summary>Damage limits.</summary>
@@ -51,11 +52,10 @@ public sealed class JobBench(
     public MeltingOutcome MeltingOf(MassFractions solder)
     {
         ArgumentNullException.ThrowIfNull(solder);
-        string key = solder.ToString();
-        if (!_melting.TryGetValue(key, out MeltingOutcome? outcome))
+        if (!_melting.TryGetValue(solder, out MeltingOutcome? outcome))
         {
             outcome = engine.MeltingOf(solder);
-            _melting[key] = outcome;
+            _melting[solder] = outcome;
         }
 
         return outcome;
@@ -89,30 +89,18 @@ public sealed class JobBench(
     /// <returns>The assumption.</returns>
     public PriorHeat PriorOf(PriorCondition? condition)
     {
-        string name = condition switch
-        {
-            PriorCondition.Touched => "touched",
-            PriorCondition.Scorched => "scorched",
-            _ => "sound",
-        };
+        string name = (condition ?? PriorCondition.Sound).Word();
         return limits.PriorOrNull(name) ?? throw new InvalidOperationException($"the data file of earlier heat has no entry '{name}'");
     }
 
     /// <summary>Simulates a touch on a joint.</summary>
     /// <param name="site">The joint on its board.</param>
-    /// <param name="settings">Tools and settings.</param>
-    /// <param name="boardAtStart">Board temperature when contact began; null when unknown.</param>
+    /// <param name="use">Tools and settings.</param>
     /// <param name="solder">Solder on the joint.</param>
     /// <param name="dwell">Length of contact, above zero.</param>
     /// <param name="cancellation">Stops the run.</param>
     /// <returns>The history, or why there is none.</returns>
-    public TouchSimulation Simulate(
-        JointSite site,
-        IReadOnlyList<Jobs.ToolSetting> settings,
-        Temperature? boardAtStart,
-        SolderCharge solder,
-        Duration dwell,
-        CancellationToken cancellation = default)
+    public TouchSimulation Simulate(JointSite site, ToolUse use, SolderCharge solder, Duration dwell, CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(site);
         ArgumentNullException.ThrowIfNull(solder);
@@ -122,7 +110,7 @@ public sealed class JobBench(
         }
 
         double factor = FillOf(site, solder);
-        return tools.Resolve(settings, boardAtStart, site.Board) switch
+        return tools.Resolve(use, site) switch
         {
             ToolsOutcome.Ready ready => new TouchHistory(site, new SolderHeat(properties)).Simulate(melting.Behaviour, factor, ready.Tools, dwell, cancellation),
             ToolsOutcome.Refused refused => new TouchSimulation.Failed(refused.Reason),
@@ -155,11 +143,10 @@ public sealed class JobBench(
         }
 
         Temperature flow = melting.Behaviour.Flow;
-        string key = solder.ToString();
-        if (!_solubility.TryGetValue(key, out TabulatedSolubility? solubility))
+        if (!_solubility.TryGetValue(solder, out TabulatedSolubility? solubility))
         {
             solubility = CopperBath.Solubility(engine, solder, flow);
-            _solubility[key] = solubility;
+            _solubility[solder] = solubility;
         }
 
         return solubility is null

@@ -9,14 +9,6 @@ namespace ReworkThermal.Core.Verification;
 /// <param name="cells">The cells by column.</param>
 public sealed class ReferenceRow(string table, int line, IReadOnlyDictionary<string, string> cells)
 {
-    private static readonly Dictionary<string, EvidenceMark> _marks = new(StringComparer.Ordinal)
-    {
-        ["seen"] = EvidenceMark.Seen,
-        ["second-hand"] = EvidenceMark.SecondHand,
-        ["computed"] = EvidenceMark.Computed,
-        ["memory"] = EvidenceMark.Memory,
-    };
-
     /// <summary>Name of the table.</summary>
     public string Table => table;
 
@@ -26,7 +18,7 @@ public sealed class ReferenceRow(string table, int line, IReadOnlyDictionary<str
     /// <summary>Source of the row, from its columns <c>source</c> and <c>mark</c>.</summary>
     /// <returns>The source and how it was met.</returns>
     /// <exception cref="FormatException">The mark is unknown.</exception>
-    public Provenance Origin() => new(this["source"], _marks.TryGetValue(this["mark"], out EvidenceMark mark) ? mark : throw Fault("mark"));
+    public Provenance Origin() => new(this["source"], Vocabulary.Of<EvidenceMark>().TryGetValue(this["mark"], out EvidenceMark mark) && mark < EvidenceMark.Judgement ? mark : throw Fault("mark"));
 
     /// <summary>Text of a column.</summary>
     /// <param name="column">Name of the column.</param>

@@ -1,6 +1,8 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Planning.Calibration;
 using ReworkThermal.Core.Planning.Uncertainty;
+using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 
@@ -24,9 +26,9 @@ internal static class BoardRecordReader
     {
         Number = table.Whole("number", 1, int.MaxValue),
         Joint = table.Text("joint"),
-        Side = table.OneOf("side", BenchWords.Sides),
+        Side = table.OneOf<BoardSide>("side"),
         Ambient = table.Quantity("ambient", UnitTable.Temperatures),
-        Contact = table.OneOf("contact", BenchWords.Contacts),
+        Contact = table.OneOf<ContactState>("contact"),
         Solder = table.Text("solder"),
         Added = table.TextOrNull("added"),
         AddedMass = table.Has("added") ? table.Quantity("added_mass", UnitTable.Masses, Mass.Zero) : Mass.Zero,

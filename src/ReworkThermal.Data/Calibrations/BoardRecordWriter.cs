@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Planning.Calibration;
-using ReworkThermal.Data.Toml;
 
 namespace ReworkThermal.Data.Calibrations;
 
@@ -39,9 +39,9 @@ internal static class BoardRecordWriter
     {
         Number(text, "number", touch.Number);
         Text(text, "joint", touch.Joint);
-        Text(text, "side", BenchWords.Sides.WordFor(touch.Side));
+        Text(text, "side", touch.Side.Word());
         Quantity(text, "ambient", touch.Ambient.DegreesCelsius, "C");
-        Text(text, "contact", BenchWords.Contacts.WordFor(touch.Contact));
+        Text(text, "contact", touch.Contact.Word());
         Text(text, "solder", touch.Solder);
         if (touch.Added is { } added)
         {

@@ -14,13 +14,6 @@ internal static class FaceReader
 
     private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(5000);
 
-    private static readonly Dictionary<string, ThermalFace> _faces = new(StringComparer.Ordinal)
-    {
-        ["top"] = ThermalFace.Top,
-        ["bottom"] = ThermalFace.Bottom,
-        ["rim"] = ThermalFace.Rim,
-        ["bore"] = ThermalFace.Bore,
-    };
 
     private static readonly Dictionary<string, Func<FieldReader, FaceCondition>> _conditions = new(StringComparer.Ordinal)
     {
@@ -40,7 +33,7 @@ internal static class FaceReader
     {
         Length from = table.Quantity("from", UnitTable.Lengths, Length.Zero);
         return new FacePatch(
-            table.OneOf("face", _faces),
+            table.OneOf<ThermalFace>("face"),
             from,
             table.Quantity("to", UnitTable.Lengths, from),
             table.OneOf("condition", _conditions)(table));

@@ -24,6 +24,7 @@ internal static class JointCaseReader
     internal static HeatCase.AtJoint Read(FieldReader file, string title, SolverSettings settings, Workshop workshop)
     {
         List<string> notes = [];
+        UsualTools usual = new();
         Board board = file.OneOf("board", workshop.Profiles.Boards);
         Surroundings room = file.OneOf("room", workshop.Profiles.Rooms);
         JointSite site = Site(file, board, workshop.Profiles);
@@ -40,9 +41,9 @@ internal static class JointCaseReader
             Surroundings = room,
             Start = file.Quantity("start", UnitTable.Temperatures, _coldest, _hottest),
             Preheat = Preheat(file.TableOrNull("preheat"), board, room, workshop.Profiles, notes),
-            Touches = Touches(file, site, room, workshop.Profiles, notes),
+            Touches = Touches(file, site, room, workshop.Profiles, usual, notes),
             End = file.Quantity("end", UnitTable.Durations, Duration.FromSeconds(0.01), Duration.FromHours(2)),
-            Notes = notes,
+            Notes = [.. usual.Sentences, .. notes],
         };
     }
 
@@ -79,8 +80,9 @@ internal static class JointCaseReader
         return Ready(table, "setting", table.Truth("settled") ? preheater.Settled(set) : preheater.FromCold(set, room.Room), notes);
     }
 
-    private static List<Touch> Touches(FieldReader file, JointSite site, Surroundings room, ProfileLibrary profiles, List<string> notes)
+    private static List<Touch> Touches(FieldReader file, JointSite site, Surroundings room, ProfileLibrary profiles, UsualTools usual, List<string> notes)
     {
+        ToolShelf shelf = new(profiles, room);
         List<Touch> touches = [];
         Duration free = Duration.Zero;
         foreach (FieldReader table in file.Tables("touch"))
@@ -95,9 +97,9 @@ internal static class JointCaseReader
             {
                 Start = start,
                 Span = table.Quantity("span", UnitTable.Durations, Duration.FromMilliseconds(1), Duration.FromMinutes(10)),
-                Side = table.OneOf("side", BenchWords.Sides),
-                Tip = table.TableOrNull("iron") is { } iron ? Tip(iron, profiles, notes) : null,
-                Jet = table.TableOrNull("air") is { } air ? Jet(air, room, profiles, notes) : null,
+                Side = usual.SideOr(table.OneOfOrNull<BoardSide>("side"), site.Joint),
+                Tip = table.TableOrNull("iron") is { } iron ? Tip(iron) : null,
+                Jet = table.TableOrNull("air") is { } air ? Jet(air) : null,
             };
             if (touch.Tip is null && touch.Jet is null)
             {
@@ -119,27 +121,28 @@ internal static class JointCaseReader
         }
 
         return touches;
+
+        TipSource Tip(FieldReader table) => Ready(
+            table,
+            "setting",
+            shelf.Tip(
+                table.OneOf("name", profiles.Irons),
+                table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
+                table.OneOfOrNull<ContactState>("contact"),
+                usual),
+            notes);
+
+        JetSource Jet(FieldReader table) => Ready(
+            table,
+            "setting",
+            shelf.Jet(
+                table.OneOf("nozzle", profiles.Nozzles),
+                table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
+                table.Quantity("flow", UnitTable.VolumeFlows, VolumeFlow.Zero),
+                table.QuantityOrNull("distance", UnitTable.Lengths, Length.Zero, Length.FromMeters(1)),
+                usual),
+            notes);
     }
-
-    private static TipSource Tip(FieldReader table, ProfileLibrary profiles, List<string> notes) => Ready(
-        table,
-        "setting",
-        new IronSetting(
-            table.OneOf("name", profiles.Irons),
-            table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
-            profiles.Contacts[table.OneOf("contact", BenchWords.Contacts)]).ToSource(),
-        notes);
-
-    private static JetSource Jet(FieldReader table, Surroundings room, ProfileLibrary profiles, List<string> notes) => Ready(
-        table,
-        "setting",
-        new AirSetting(
-            table.OneOf("nozzle", profiles.Nozzles),
-            table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
-            table.Quantity("flow", UnitTable.VolumeFlows, VolumeFlow.Zero),
-            table.Quantity("distance", UnitTable.Lengths, Length.Zero, Length.FromMeters(1)),
-            room.Room).ToSource(),
-        notes);
 
     private static T Ready<T>(FieldReader table, string field, SettingOutcome<T> outcome, List<string> notes)
     {

@@ -7,11 +7,6 @@ namespace ReworkThermal.Data.Limits;
 /// <summary>Reads <c>prior-heat.toml</c>.</summary>
 internal static class PriorHeatReader
 {
-    private static readonly Dictionary<string, HeatedRegion> _regions = new(StringComparer.Ordinal)
-    {
-        ["local"] = HeatedRegion.Local,
-        ["board"] = HeatedRegion.WholeBoard,
-    };
 
     internal static IReadOnlyList<PriorHeat> Read(FieldReader root, RatedFields rated)
     {
@@ -44,5 +39,5 @@ internal static class PriorHeatReader
             step.Quantity("temperature", UnitTable.Temperatures, Temperature.FromDegreesCelsius(-50), Temperature.FromDegreesCelsius(500)),
             step.Quantity("time", UnitTable.Durations, Duration.Zero, Duration.FromHours(24)),
             step.Truth("melts"),
-            step.OneOf("region", _regions)))];
+            step.OneOf<HeatedRegion>("region")))];
 }

@@ -8,12 +8,6 @@ namespace ReworkThermal.Data.Limits;
 /// <param name="bibliography">The sources of the folder.</param>
 internal sealed class RatedFields(Bibliography bibliography)
 {
-    private static readonly Dictionary<string, SupportLevel> _supports = new(StringComparer.Ordinal)
-    {
-        ["supported"] = SupportLevel.Supported,
-        ["supported in form"] = SupportLevel.SupportedInForm,
-        ["judgement"] = SupportLevel.Judgement,
-    };
 
     /// <summary>A quantity with its range, source, mark and support.</summary>
     internal RatedEstimate<TQuantity> Quantity<TQuantity, TUnit>(FieldReader from, string name, Quantity<TQuantity, TUnit> kind, TQuantity least, TQuantity most)
@@ -28,7 +22,7 @@ internal sealed class RatedFields(Bibliography bibliography)
     internal Provenance Provenance(FieldReader from) => Known(from, from.Provenance());
 
     /// <summary>The field <c>support</c>.</summary>
-    internal static SupportLevel Support(FieldReader from) => from.OneOf("support", _supports);
+    internal static SupportLevel Support(FieldReader from) => from.OneOf<SupportLevel>("support");
 
     private RatedEstimate<T> Rated<T>(FieldReader table, Estimate<T> estimate)
         where T : struct, IComparable<T>

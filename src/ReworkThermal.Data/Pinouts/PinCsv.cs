@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using UnitsNet;
@@ -14,13 +15,6 @@ public static class PinCsv
 {
     private static readonly string[] _columns = ["number", "name", "row", "position", "duty", "destination", "bond", "current_a", "pair", "state", "note"];
     private static readonly string[] _required = ["number", "name", "row", "position", "duty"];
-    private static readonly Dictionary<string, PadState> _states = new(StringComparer.Ordinal)
-    {
-        ["sound"] = PadState.Sound,
-        ["loose"] = PadState.Loose,
-        ["missing"] = PadState.Missing,
-        ["wired"] = PadState.Wired,
-    };
 
     /// <summary>Writes pins.</summary>
     /// <param name="rows">The pins.</param>
@@ -36,7 +30,7 @@ public static class PinCsv
             {
                 PinDuty.Wired wired => ("wired", wired.Destination, string.Empty),
                 PinDuty.Ground => ("ground", string.Empty, string.Empty),
-                PinDuty.Shield shield => ("shield", string.Empty, shield.Bond == ShieldBond.Grounded ? "grounded" : "separate"),
+                PinDuty.Shield shield => ("shield", string.Empty, shield.Bond.Word()),
                 _ => ("no-connect", string.Empty, string.Empty),
             };
             _ = text.Append(CsvCells.Join(
@@ -50,7 +44,7 @@ public static class PinCsv
                 bond,
                 row.Pin.Current?.Amperes.ToString("R", CultureInfo.InvariantCulture) ?? string.Empty,
                 row.Pin.Pair ?? string.Empty,
-                row.State is { } state ? _states.First(s => s.Value == state).Key : string.Empty,
+                row.State is { } state ? state.Word() : string.Empty,
                 row.Note ?? string.Empty,
             ])).Append('\n');
         }
@@ -119,13 +113,13 @@ public static class PinCsv
         PadState? state = null;
         if (CellOrNull("state") is { } word)
         {
-            if (_states.TryGetValue(word, out PadState known))
+            if (Vocabulary.Of<PadState>().TryGetValue(word, out PadState known))
             {
                 state = known;
             }
             else
             {
-                place.Wrong("state", $"must be one of {string.Join(", ", _states.Keys)}; got '{word}'");
+                place.Wrong("state", $"must be one of {string.Join(", ", Vocabulary.Of<PadState>().Keys)}; got '{word}'");
             }
         }
 
@@ -155,10 +149,10 @@ public static class PinCsv
                 return null;
             case "ground":
                 return new PinDuty.Ground();
-            case "shield" when cell("bond") is "grounded" or "separate":
-                return new PinDuty.Shield(cell("bond") == "grounded" ? ShieldBond.Grounded : ShieldBond.Separate);
+            case "shield" when Vocabulary.Of<ShieldBond>().TryGetValue(cell("bond"), out ShieldBond bond):
+                return new PinDuty.Shield(bond);
             case "shield":
-                place.Wrong("bond", "a shield pin needs a bond: grounded or separate");
+                place.Wrong("bond", $"a shield pin needs a bond: {string.Join(" or ", Vocabulary.Of<ShieldBond>().Keys)}");
                 return null;
             case "no-connect":
                 return new PinDuty.NoConnect();

@@ -8,17 +8,12 @@ namespace ReworkThermal.Data.Pinouts;
 /// <summary>Reads the pin-out of a connector from <c>profiles/pinouts</c>.</summary>
 public static class PinoutFile
 {
-    private static readonly Dictionary<string, ShieldBond> _bonds = new(StringComparer.Ordinal)
-    {
-        ["grounded"] = ShieldBond.Grounded,
-        ["separate"] = ShieldBond.Separate,
-    };
 
     private static readonly Dictionary<string, Func<FieldReader, PinDuty>> _duties = new(StringComparer.Ordinal)
     {
         ["wired"] = static pin => new PinDuty.Wired(pin.Text("destination")),
         ["ground"] = static _ => new PinDuty.Ground(),
-        ["shield"] = static pin => new PinDuty.Shield(pin.OneOf("bond", _bonds)),
+        ["shield"] = static pin => new PinDuty.Shield(pin.OneOf<ShieldBond>("bond")),
         ["no-connect"] = static _ => new PinDuty.NoConnect(),
     };
 

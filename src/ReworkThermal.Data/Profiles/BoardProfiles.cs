@@ -1,3 +1,4 @@
+using System.Runtime.Serialization;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
@@ -9,17 +10,14 @@ internal static class BoardProfiles
 {
     private enum LayerKind
     {
+        [EnumMember(Value = "plane")]
         Plane,
+        [EnumMember(Value = "signal")]
         Signal,
+        [EnumMember(Value = "dielectric")]
         Dielectric,
     }
 
-    private static readonly Dictionary<string, LayerKind> _layerKinds = new(StringComparer.Ordinal)
-    {
-        ["plane"] = LayerKind.Plane,
-        ["signal"] = LayerKind.Signal,
-        ["dielectric"] = LayerKind.Dielectric,
-    };
 
     internal static Board Board(ProfileSource file, Func<string, string, Laminate> laminate, Func<string, string, Metal> metal)
     {
@@ -29,7 +27,7 @@ internal static class BoardProfiles
         bool lastWasCopper = false;
         foreach (ProfileSource layer in file.Tables("layer"))
         {
-            LayerKind kind = layer.Fields.OneOf("kind", _layerKinds);
+            LayerKind kind = layer.Fields.OneOf<LayerKind>("kind");
             bool isCopper = kind != LayerKind.Dielectric;
             if (isCopper == lastWasCopper)
             {

@@ -17,13 +17,6 @@ internal static class JointProfiles
         ["slot"] = "slot",
     };
 
-    private static readonly Dictionary<string, NeighbourKind> _neighbourKinds = new(StringComparer.Ordinal)
-    {
-        ["connector-plastic"] = NeighbourKind.ConnectorPlastic,
-        ["electrolytic-capacitor"] = NeighbourKind.ElectrolyticCapacitor,
-        ["ceramic-capacitor"] = NeighbourKind.CeramicCapacitor,
-        ["other"] = NeighbourKind.Other,
-    };
 
     internal static JointProfile Joint(ProfileSource file, Func<string, string, Metal> metal, Func<string, string, Connector> connector)
     {
@@ -110,10 +103,10 @@ internal static class JointProfiles
         return part.Build(() => new Neighbour
         {
             Name = part.Fields.Text("name"),
-            Kind = part.Fields.OneOf("kind", _neighbourKinds),
+            Kind = part.Fields.OneOf<NeighbourKind>("kind"),
             Distance = part.Fields.Quantity("distance", UnitTable.Lengths),
             Extent = part.Fields.Quantity("extent", UnitTable.Lengths),
-            Side = part.Fields.OneOf("side", BenchWords.Sides),
+            Side = part.Fields.OneOf<BoardSide>("side"),
             MostTemperature = part.EstimateOrNull("most_temperature", UnitTable.Temperatures),
             MostDifference = part.EstimateOrNull("most_difference", UnitTable.TemperatureDeltas),
             MostRate = part.EstimateOrNull("most_rate", UnitTable.TemperatureRates),

@@ -11,12 +11,6 @@ internal static class ToolProfiles
     private static readonly Temperature _room = Temperature.FromDegreesCelsius(20);
     private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(600);
 
-    private static readonly Dictionary<string, PreheaterKind> _preheaters = new(StringComparer.Ordinal)
-    {
-        ["hot-plate"] = PreheaterKind.HotPlate,
-        ["bottom-air"] = PreheaterKind.BottomAir,
-        ["infrared"] = PreheaterKind.Infrared,
-    };
 
     internal static Iron Iron(ProfileSource file)
     {
@@ -34,7 +28,7 @@ internal static class ToolProfiles
     }
 
     internal static TipContact Contact(ProfileSource file) => new(
-        file.Fields.OneOf("state", BenchWords.Contacts),
+        file.Fields.OneOf<ContactState>("state"),
         file.Estimate("conductance", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1)));
 
     internal static AirNozzle Nozzle(ProfileSource file)
@@ -54,7 +48,7 @@ internal static class ToolProfiles
     internal static Preheater Preheater(ProfileSource file)
     {
         file.Provenance();
-        PreheaterKind kind = file.Fields.OneOf("kind", _preheaters);
+        PreheaterKind kind = file.Fields.OneOf<PreheaterKind>("kind");
         bool emits = kind == PreheaterKind.Infrared;
         return new Preheater
         {

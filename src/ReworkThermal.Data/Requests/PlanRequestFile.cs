@@ -3,6 +3,7 @@ using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage.Exposures;
 using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Solders;
@@ -19,19 +20,6 @@ public static class PlanRequestFile
 {
     private const double TrialAirC = 350;
 
-    private static readonly Dictionary<string, BoardSide> _sides = new(StringComparer.Ordinal)
-    {
-        ["top"] = BoardSide.Top,
-        ["bottom"] = BoardSide.Bottom,
-    };
-
-    private static readonly Dictionary<string, ContactState> _contacts = new(StringComparer.Ordinal)
-    {
-        ["bare"] = ContactState.Bare,
-        ["tinned"] = ContactState.Tinned,
-        ["flooded"] = ContactState.Flooded,
-    };
-
     /// <summary>Reads a request.</summary>
     /// <param name="path">Path of the file.</param>
     /// <param name="workshop">What it may refer to.</param>
@@ -42,25 +30,27 @@ public static class PlanRequestFile
         ArgumentNullException.ThrowIfNull(workshop);
         FieldReader file = FieldReader.Open(path);
         List<string> assumed = [];
+        UsualTools usual = new();
         string jointName = file.Text("joint");
+        JointSite site = ReadSite(file, jointName, workshop);
         PlanRequest request = new()
         {
             Title = file.Text("title"),
             BoardName = file.Text("board"),
             JointName = jointName,
-            Site = ReadSite(file, jointName, workshop),
-            Side = file.OneOf("side", _sides),
+            Site = site,
+            Side = usual.SideOr(file.OneOfOrNull<BoardSide>("side"), site.Joint),
             BaseSolder = ReadSolder(file, "solder", workshop),
             Refill = ReadSolder(file, "refill", workshop),
             Prior = ReadPrior(file, workshop),
-            Bench = ReadBench(file.Table("bench"), workshop, assumed),
+            Bench = ReadBench(file.Table("bench"), workshop, usual, assumed),
             Limits = ReadLimits(file.TableOrNull("limits"), workshop.Planning.Limits, assumed),
             Scatter = workshop.Scatter,
             Advice = workshop.Planning.Advice,
             Assumed = assumed,
         };
         file.Finish();
-        return request;
+        return request with { Assumed = [.. usual.Assumed, .. assumed] };
     }
 
     private static JointSite ReadSite(FieldReader file, string jointName, Workshop workshop)
@@ -91,7 +81,7 @@ public static class PlanRequestFile
     private static PriorHeat ReadPrior(FieldReader file, Workshop workshop) =>
         file.OneOf("earlier_heat", workshop.Limits.Priors.ToDictionary(p => p.Name, StringComparer.Ordinal));
 
-    private static Bench ReadBench(FieldReader bench, Workshop workshop, List<string> assumed)
+    private static Bench ReadBench(FieldReader bench, Workshop workshop, UsualTools usual, List<string> assumed)
     {
         IReadOnlyList<Alloy> dilutions = workshop.Alloys.Dilutions;
         if (bench.Has("dilution_alloys"))
@@ -103,15 +93,16 @@ public static class PlanRequestFile
             assumed.Add($"all {dilutions.Count.ToString(CultureInfo.InvariantCulture)} dilution alloys of the alloys folder are at hand, because the request lists none");
         }
 
+        Surroundings room = bench.OneOf("room", workshop.Profiles.Rooms) with
+        {
+            Room = bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient),
+        };
         return new Bench
         {
-            Room = bench.OneOf("room", workshop.Profiles.Rooms) with
-            {
-                Room = bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient),
-            },
+            Room = room,
             Irons = Chosen(bench, "irons", workshop.Profiles.Irons, 1),
-            Contact = workshop.Profiles.Contacts[bench.OneOf("contact", _contacts)],
-            Air = ReadAir(bench, workshop),
+            Contact = workshop.Profiles.Contacts[usual.ContactOr(bench.OneOfOrNull<ContactState>("contact"))],
+            Air = ReadAir(bench, workshop, room, usual),
             Preheaters = Chosen(bench, "preheaters", workshop.Profiles.Preheaters, 0),
             Dilutions = dilutions,
             Removal = bench.OneOf("removal", workshop.Removals.ToDictionary(r => r.Name, StringComparer.Ordinal)),
@@ -121,7 +112,7 @@ public static class PlanRequestFile
         };
     }
 
-    private static List<HotAir> ReadAir(FieldReader bench, Workshop workshop)
+    private static List<HotAir> ReadAir(FieldReader bench, Workshop workshop, Surroundings room, UsualTools usual)
     {
         if (!bench.Has("nozzles"))
         {
@@ -130,18 +121,19 @@ public static class PlanRequestFile
 
         List<AirNozzle> nozzles = Chosen(bench, "nozzles", workshop.Profiles.Nozzles, 1);
         VolumeFlow flow = bench.Quantity("air_flow", UnitTable.VolumeFlows, LimitRanges.LeastAirFlow, LimitRanges.MostAirFlow);
-        Length distance = bench.Quantity("air_distance", UnitTable.Lengths, LimitRanges.LeastAirDistance, LimitRanges.MostAirDistance);
+        Length? distance = bench.QuantityOrNull("air_distance", UnitTable.Lengths, LimitRanges.LeastAirDistance, LimitRanges.MostAirDistance);
+        ToolShelf shelf = new(workshop.Profiles, room);
         foreach (AirNozzle nozzle in nozzles)
         {
             // Whether flow and distance suit the nozzle does not depend on the temperature by much; the middle of its range tells.
-            AirSetting trial = new(nozzle, Temperature.FromDegreesCelsius(Math.Min(TrialAirC, nozzle.MostSetting.DegreesCelsius)), flow, distance, Temperature.FromDegreesCelsius(20));
-            if (trial.ToSource() is SettingOutcome<JetSource>.Refused refused)
+            Temperature trial = Temperature.FromDegreesCelsius(Math.Min(TrialAirC, nozzle.MostSetting.DegreesCelsius));
+            if (shelf.Jet(nozzle, trial, flow, distance, usual) is SettingOutcome<JetSource>.Refused refused)
             {
                 throw bench.Wrong("nozzles", refused.Reason);
             }
         }
 
-        return [.. nozzles.Select(n => new HotAir(n, flow, distance))];
+        return [.. nozzles.Select(n => new HotAir(n, flow, usual.DistanceOr(distance, n)))];
     }
 
     private static List<T> Chosen<T>(FieldReader bench, string field, IReadOnlyDictionary<string, T> shelf, int least)

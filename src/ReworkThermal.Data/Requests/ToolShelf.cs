@@ -1,7 +1,9 @@
 using System.Globalization;
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.HeatFlow.Boundaries;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Profiles;
@@ -10,29 +12,28 @@ using LoggedTool = ReworkThermal.Core.Jobs.ToolSetting;
 
 namespace ReworkThermal.Data.Requests;
 
-/// <summary>Finds the tools that a logged touch names among the profiles, and turns their settings into boundary conditions.</summary>
+/// <summary>
+/// The one way from words to tools: finds the profiles that a touch names and turns settings into boundary conditions, for the command
+/// line, the record, the screens and the cases alike. What is not said is taken from <see cref="UsualTools"/>.
+/// </summary>
 /// <param name="profiles">All profiles.</param>
 /// <param name="room">The air around the bench.</param>
-/// <param name="contact">How the tip is taken to meet the joint; a logged setting does not say it.</param>
-public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, ContactState contact = ContactState.Tinned) : IToolShelf
+public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room) : IToolShelf
 {
-    /// <summary>Distance at which a nozzle is taken to be held, in nozzle diameters; a logged setting does not say it. Judgement.</summary>
-    private const double NozzleDistances = 4;
-
     /// <inheritdoc/>
-    public ToolsOutcome Resolve(IReadOnlyList<LoggedTool> tools, Temperature? boardAtStart, Board board)
+    public ToolsOutcome Resolve(ToolUse use, JointSite site)
     {
-        ArgumentNullException.ThrowIfNull(tools);
-        ArgumentNullException.ThrowIfNull(board);
-        Draft draft = new(boardAtStart ?? room.Room);
-        bool heatsBoardOnly = tools.All(t => t is LoggedTool.Preheater);
-        foreach (LoggedTool tool in tools)
+        ArgumentNullException.ThrowIfNull(use);
+        ArgumentNullException.ThrowIfNull(site);
+        Draft draft = new(use.BoardAtStart ?? room.Room);
+        bool heatsBoardOnly = use.Tools.All(t => t is LoggedTool.Preheater);
+        foreach (LoggedTool tool in use.Tools)
         {
             string? fault = tool switch
             {
                 LoggedTool.Iron iron => Iron(iron, draft),
                 LoggedTool.HotAir air => Air(air, draft),
-                LoggedTool.Preheater heater => Preheat(heater, boardAtStart, heatsBoardOnly, board, draft),
+                LoggedTool.Preheater heater => Preheat(heater, use.BoardAtStart, heatsBoardOnly, site.Board, draft),
                 LoggedTool.Bath bath => Bath(bath, draft),
                 _ => throw new InvalidOperationException("unknown kind of tool"),
             };
@@ -42,7 +43,9 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, Contac
             }
         }
 
-        if (boardAtStart is null && draft.Preheat is null)
+        bool onJoint = draft.Tip is not null || draft.Jet is not null;
+        BoardSide side = (onJoint ? draft.Usual : new UsualTools()).SideOr(use.Side, site.Joint);
+        if (use.BoardAtStart is null && draft.Preheat is null)
         {
             draft.Notes.Add(string.Create(CultureInfo.InvariantCulture, $"The board is taken to start at room temperature, {room.Room.DegreesCelsius:0} °C; a board that is still warm from a touch before gets hotter."));
         }
@@ -55,9 +58,20 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, Contac
             Bath = draft.Bath,
             Start = draft.Start,
             Room = room,
-            Notes = draft.Notes,
+            Side = side,
+            Use = use with { Tools = draft.Said, Side = onJoint ? side : use.Side },
+            Assumed = draft.Usual.Assumed,
+            Notes = [.. draft.Usual.Sentences, .. draft.Notes],
         });
     }
+
+    /// <summary>A tip on the joint.</summary>
+    internal SettingOutcome<TipSource> Tip(Iron iron, Temperature set, ContactState? contact, UsualTools usual) =>
+        new IronSetting(iron, set, profiles.Contacts[usual.ContactOr(contact)]).ToSource();
+
+    /// <summary>A jet on the joint.</summary>
+    internal SettingOutcome<JetSource> Jet(AirNozzle nozzle, Temperature set, VolumeFlow flow, Length? distance, UsualTools usual) =>
+        new AirSetting(nozzle, set, flow, usual.DistanceOr(distance, nozzle), room.Room).ToSource();
 
     private string? Iron(LoggedTool.Iron iron, Draft draft)
     {
@@ -66,8 +80,13 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, Contac
             return fault;
         }
 
-        draft.Notes.Add($"The tip is taken to be {Word(contact)} on the joint; nobody measured its contact.");
-        return Take(new IronSetting(profile!, iron.Set, profiles.Contacts[contact]).ToSource(), draft, source => draft.Tip = source);
+        draft.Said.Add(iron with { Contact = iron.Contact ?? UsualTools.Contact });
+        if (iron.Contact is { } said)
+        {
+            draft.Notes.Add($"The tip is taken to be {said.Word()} on the joint; nobody measured its contact.");
+        }
+
+        return Take(Tip(profile!, iron.Set, iron.Contact, draft.Usual), draft, source => draft.Tip = source);
     }
 
     private string? Air(LoggedTool.HotAir air, Draft draft)
@@ -77,9 +96,8 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, Contac
             return fault;
         }
 
-        Length distance = profile!.Diameter * NozzleDistances;
-        draft.Notes.Add(string.Create(CultureInfo.InvariantCulture, $"The nozzle is taken to be held {distance.Millimeters:0} mm from the board."));
-        return Take(new AirSetting(profile, air.Set, air.Flow, distance, room.Room).ToSource(), draft, source => draft.Jet = source);
+        draft.Said.Add(air with { Distance = draft.Usual.DistanceOr(air.Distance, profile!) });
+        return Take(Jet(profile!, air.Set, air.Flow, air.Distance, draft.Usual), draft, source => draft.Jet = source);
     }
 
     private string? Preheat(LoggedTool.Preheater heater, Temperature? boardAtStart, bool heatsBoardOnly, Board board, Draft draft)
@@ -89,17 +107,17 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, Contac
             return fault;
         }
 
+        draft.Said.Add(heater);
         PreheatSetting setting = new(profile!, board, room);
         if (heatsBoardOnly)
         {
             return Take(setting.FromCold(heater.Set, draft.Start), draft, source => draft.Preheat = source);
         }
 
-        if (boardAtStart is { } measured && setting.ToBoardTemperature(measured) is SettingOutcome<BottomHeat>.Ready held)
+        if (boardAtStart is { } measured && measured > room.Room)
         {
-            draft.Preheat = held.Source;
             draft.Notes.Add("The board is taken to be settled at its measured temperature over the preheater.");
-            return null;
+            return Take(setting.ToBoardTemperature(measured), draft, source => draft.Preheat = source);
         }
 
         draft.Notes.Add("The board is taken to be settled over the preheater at its setting.");
@@ -108,6 +126,7 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, Contac
 
     private static string? Bath(LoggedTool.Bath bath, Draft draft)
     {
+        draft.Said.Add(bath);
         draft.Bath = bath.Set;
         return null;
     }
@@ -136,16 +155,13 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room, Contac
         }
     }
 
-    private static string Word(ContactState state) => state switch
-    {
-        ContactState.Bare => "bare",
-        ContactState.Tinned => "tinned",
-        _ => "flooded",
-    };
-
     private sealed class Draft(Temperature start)
     {
         internal Temperature Start { get; } = start;
+
+        internal UsualTools Usual { get; } = new();
+
+        internal List<LoggedTool> Said { get; } = [];
 
         internal TipSource? Tip { get; set; }
 

@@ -1,8 +1,10 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Jobs.Wiring;
+using ReworkThermal.Core.Tools;
 using UnitsNet;
 
 namespace ReworkThermal.Data.Store;
@@ -36,18 +38,18 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         EventKinds.PadRegistered => new JobEvent.PadRegistered(
             Pad(fields, "pad"), fields.Text("description"), fields.TextOrNull("joint")),
         EventKinds.PadStateSeen => new JobEvent.PadStateSeen(
-            Pad(fields, "pad"), fields.Word("state", Words.PadStates), fields.TextOrNull("note")),
+            Pad(fields, "pad"), fields.Word<PadState>("state"), fields.TextOrNull("note")),
         EventKinds.PriorHeatStated => new JobEvent.PriorHeatStated(
-            Pads(fields), fields.Word("prior_heat", Words.PriorHeats), fields.TextOrNull("note")),
+            Pads(fields), fields.Word<PriorCondition>("prior_heat"), fields.TextOrNull("note")),
         EventKinds.PlanAccepted => new JobEvent.PlanAccepted(Plan(fields)),
         EventKinds.CautionsShown => new JobEvent.CautionsShown(),
         EventKinds.TouchStarted => new JobEvent.TouchStarted(new TouchStart(
-            fields.Word("purpose", Words.Purposes), fields.Objects("tools", Tool), Pads(fields))),
+            fields.Word<TouchPurpose>("purpose"), fields.Objects("tools", Tool), Pads(fields), Added(fields), fields.WordOrNull<BoardSide>("side"))),
         EventKinds.ExposureLogged => new JobEvent.ExposureLogged(Exposure(fields), fields.WholeOrNull("ends")),
         EventKinds.TouchDropped => new JobEvent.TouchDropped(fields.Whole("start"), fields.Text("reason")),
         EventKinds.MeasurementTaken => new JobEvent.MeasurementTaken(Measurement(fields)),
         EventKinds.CheckDone => new JobEvent.CheckDone(
-            Check(fields), fields.Word("result", Words.Results), Reading(fields), fields.TextOrNull("note")),
+            Check(fields), fields.Word<CheckResult>("result"), Reading(fields), fields.TextOrNull("note")),
         EventKinds.WireRun => new JobEvent.WireRun(Wire(fields), fields.TextOrNull("note")),
         EventKinds.NoteTaken => new JobEvent.NoteTaken(fields.Text("text"), fields.TextOrNull("pad") is { } pad ? new PadId(pad) : null),
         EventKinds.EntryVoided => new JobEvent.EntryVoided(fields.Whole("voids"), fields.Text("reason")),
@@ -77,7 +79,7 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
     {
         "wired" => new PinDuty.Wired(fields.Text("destination")),
         "ground" => new PinDuty.Ground(),
-        "shield" => new PinDuty.Shield(fields.Word("shield_bond", Words.Bonds)),
+        "shield" => new PinDuty.Shield(fields.Word<ShieldBond>("shield_bond")),
         "no_connect" => new PinDuty.NoConnect(),
         _ => throw fields.Wrong("duty", "must be one of wired, ground, shield, no_connect"),
     };
@@ -95,15 +97,19 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         fields.Text("summary"));
 
     private Exposure Exposure(RecordReader fields) => new(
-        fields.Word("purpose", Words.Purposes),
+        fields.Word<TouchPurpose>("purpose"),
         fields.Objects("tools", Tool),
         fields.Time("started_at"),
         Duration.FromSeconds(fields.Number("dwell_s")),
         fields.Objects("pads", Share),
-        fields.TextOrNull("added_alloy") is { } alloy ? new AddedSolder(alloy, Milligrams(fields, "added_mass_mg")) : null,
+        Added(fields),
         fields.TextOrNull("mix"),
         Celsius(fields, "board_at_start_c"),
-        fields.TextOrNull("note"));
+        fields.TextOrNull("note"),
+        fields.WordOrNull<BoardSide>("side"));
+
+    private static AddedSolder? Added(RecordReader fields) =>
+        fields.TextOrNull("added_alloy") is { } alloy ? new AddedSolder(alloy, Milligrams(fields, "added_mass_mg")) : null;
 
     private HeatedPad Share(RecordReader fields) => new(
         Pad(fields, "pad"),
@@ -118,8 +124,12 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
         Temperature set = Temperature.FromDegreesCelsius(fields.Number("set_c"));
         return tool switch
         {
-            "iron" => new ToolSetting.Iron(profile, set),
-            "hot_air" => new ToolSetting.HotAir(profile, set, VolumeFlow.FromLitersPerMinute(fields.Number("flow_lpm"))),
+            "iron" => new ToolSetting.Iron(profile, set, fields.WordOrNull<ContactState>("contact")),
+            "hot_air" => new ToolSetting.HotAir(
+                profile,
+                set,
+                VolumeFlow.FromLitersPerMinute(fields.Number("flow_lpm")),
+                fields.NumberOrNull("distance_mm") is double distance ? Length.FromMillimeters(distance) : null),
             "preheater" => new ToolSetting.Preheater(profile, set),
             "bath" => new ToolSetting.Bath(profile, set),
             _ => throw fields.Wrong("tool", "must be one of iron, hot_air, preheater, bath"),
@@ -200,7 +210,7 @@ internal sealed class EventReader(IReadOnlyList<InterfaceSeries>? aside)
             return null;
         }
 
-        SeriesOrigin origin = inline.Word("origin", Words.Origins);
+        SeriesOrigin origin = inline.Word<SeriesOrigin>("origin");
         double error = origin == SeriesOrigin.Simulated ? inline.Number("max_error_k") : 0;
         InterfaceSeries series = InterfaceSeries.Restore(
             origin,

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 
@@ -23,7 +24,7 @@ internal sealed partial class EventWriter
                 break;
             case PinDuty.Shield shield:
                 _json.WriteString("duty", "shield");
-                _json.WriteString("shield_bond", Words.Bonds[shield.Bond]);
+                _json.WriteString("shield_bond", shield.Bond.Word());
                 break;
             default:
                 _json.WriteString("duty", "no_connect");
@@ -61,10 +62,18 @@ internal sealed partial class EventWriter
         });
         Optional("profile", tool.Profile);
         _json.WriteNumber("set_c", tool.Set.DegreesCelsius);
+        Optional("contact", (tool as ToolSetting.Iron)?.Contact?.Word());
         if (tool is ToolSetting.HotAir air)
         {
             _json.WriteNumber("flow_lpm", air.Flow.LitersPerMinute);
+            Optional("distance_mm", air.Distance?.Millimeters);
         }
+    }
+
+    private void Added(AddedSolder? added)
+    {
+        Optional("added_alloy", added?.Designation);
+        Optional("added_mass_mg", added?.Mass?.Milligrams);
     }
 
     private void Series(InterfaceSeries series)
@@ -77,7 +86,7 @@ internal sealed partial class EventWriter
         }
 
         _json.WriteStartObject("series");
-        _json.WriteString("origin", Words.Origins[series.Origin]);
+        _json.WriteString("origin", series.Origin.Word());
         if (series.Origin == SeriesOrigin.Simulated)
         {
             _json.WriteNumber("max_error_k", series.MaxError.Kelvins);

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
 
@@ -43,21 +44,23 @@ internal sealed partial class EventWriter
                 break;
             case JobEvent.PadStateSeen seen:
                 _json.WriteString("pad", seen.Pad.Value);
-                _json.WriteString("state", Words.PadStates[seen.State]);
+                _json.WriteString("state", seen.State.Word());
                 Optional("note", seen.Note);
                 break;
             case JobEvent.PriorHeatStated stated:
                 Pads(stated.Pads);
-                _json.WriteString("prior_heat", Words.PriorHeats[stated.Heat]);
+                _json.WriteString("prior_heat", stated.Heat.Word());
                 Optional("note", stated.Note);
                 break;
             case JobEvent.PlanAccepted accepted:
                 Plan(accepted.Plan);
                 break;
             case JobEvent.TouchStarted started:
-                _json.WriteString("purpose", Words.Purposes[started.Start.Purpose]);
+                _json.WriteString("purpose", started.Start.Purpose.Word());
                 List("tools", started.Start.Tools, Tool);
                 Pads(started.Start.Pads);
+                Added(started.Start.Added);
+                Optional("side", started.Start.Side?.Word());
                 break;
             case JobEvent.ExposureLogged logged:
                 Exposure(logged.Exposure, logged.Ends);
@@ -123,19 +126,15 @@ internal sealed partial class EventWriter
     private void Exposure(Exposure exposure, int? ends)
     {
         Optional("ends", ends);
-        _json.WriteString("purpose", Words.Purposes[exposure.Purpose]);
+        _json.WriteString("purpose", exposure.Purpose.Word());
         List("tools", exposure.Tools, Tool);
         _json.WriteString("started_at", RecordTime.Write(exposure.StartedAt));
         _json.WriteNumber("dwell_s", exposure.Dwell.Seconds);
         List("pads", exposure.Pads, Share);
-        if (exposure.Added is { } added)
-        {
-            _json.WriteString("added_alloy", added.Designation);
-            Optional("added_mass_mg", added.Mass?.Milligrams);
-        }
-
+        Added(exposure.Added);
         Optional("mix", exposure.Mix);
         Optional("board_at_start_c", exposure.BoardAtStart?.DegreesCelsius);
+        Optional("side", exposure.Side?.Word());
         Optional("note", exposure.Note);
     }
 
@@ -190,7 +189,7 @@ internal sealed partial class EventWriter
                 throw new InvalidOperationException($"no form for {done.Check.GetType().Name}");
         }
 
-        _json.WriteString("result", Words.Results[done.Result]);
+        _json.WriteString("result", done.Result.Word());
         switch (done.Reading)
         {
             case MeterReading.Shown shown:

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
+using ReworkThermal.Core.Evidence;
 
 namespace ReworkThermal.Data.Store;
 
@@ -60,14 +61,14 @@ internal sealed class RecordReader
     internal DateTimeOffset Time(string name) =>
         RecordTime.Read(Text(name)) ?? throw Wrong(name, "must be a time such as 2026-01-31T08:30:00.000Z");
 
-    internal T Word<T>(string name, WordList<T> words)
-        where T : struct, Enum
-    {
-        string word = Text(name);
-        return words.Members.TryGetValue(word, out T member)
-            ? member
-            : throw Wrong(name, $"must be one of {string.Join(", ", words.Members.Keys)}");
-    }
+    internal T Word<T>(string name)
+        where T : struct, Enum => WordOrNull<T>(name) ?? throw Missing(name);
+
+    internal T? WordOrNull<T>(string name)
+        where T : struct, Enum =>
+        TextOrNull(name) is not { } word ? null
+        : Vocabulary.Of<T>().TryGetValue(word, out T member) ? member
+        : throw Wrong(name, $"must be one of {string.Join(", ", Vocabulary.Of<T>().Keys)}");
 
     internal RecordReader? ObjectOrNull(string name) => Get(name, out JsonElement value) ? new RecordReader(value, PathOf(name)) : null;
 

@@ -9,17 +9,10 @@ namespace ReworkThermal.Data.Thermodynamics;
 /// <summary>Reads what a system file says about itself: status, uncertainty, range, deviations and invariants.</summary>
 internal static class SystemHeader
 {
-    private static readonly Dictionary<string, SystemStatus> _statuses = new(StringComparer.Ordinal)
-    {
-        ["assessed"] = SystemStatus.Assessed,
-        ["fitted"] = SystemStatus.Fitted,
-        ["memory"] = SystemStatus.Memory,
-        ["missing"] = SystemStatus.Missing,
-    };
 
     internal static SystemDescription Read(FieldReader file, string name, IReadOnlyList<Element> elements, DatabaseAssembly assembly)
     {
-        SystemStatus status = file.OneOf("status", _statuses);
+        SystemStatus status = file.OneOf<SystemStatus>("status");
         string? caveat = file.TextOrNull("caveat");
         if (status != SystemStatus.Assessed && caveat is null)
         {

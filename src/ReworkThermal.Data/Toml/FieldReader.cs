@@ -71,6 +71,14 @@ internal sealed class FieldReader
             : throw Wrong(name, $"must be one of {string.Join(", ", choices.Keys)}; got '{text}'");
     }
 
+    /// <summary>Required word of a closed list.</summary>
+    internal T OneOf<T>(string name)
+        where T : struct, Enum => OneOf(name, Vocabulary.Of<T>());
+
+    /// <summary>Optional word of a closed list.</summary>
+    internal T? OneOfOrNull<T>(string name)
+        where T : struct, Enum => Has(name) ? OneOf<T>(name) : null;
+
     /// <summary>Required true or false.</summary>
     internal bool Truth(string name) => Require(name) is TomlValue.Truth truth ? truth.Value : throw Wrong(name, "must be true or false");
 
@@ -122,6 +130,11 @@ internal sealed class FieldReader
         return value;
     }
 
+    /// <summary>Optional quantity with its unit, within limits (inclusive).</summary>
+    internal TQuantity? QuantityOrNull<TQuantity, TUnit>(string name, Quantity<TQuantity, TUnit> kind, TQuantity? least = null, TQuantity? most = null)
+        where TQuantity : struct, IComparable<TQuantity>
+        where TUnit : struct, Enum => Has(name) ? Quantity(name, kind, least, most) : null;
+
     /// <summary>Required table.</summary>
     internal FieldReader Table(string name) =>
         Require(name) is TomlValue.Table table ? Child(table, name) : throw Wrong(name, "must be a table");
@@ -150,7 +163,7 @@ internal sealed class FieldReader
     }
 
     /// <summary>Reads the fields <c>source</c> and <c>mark</c> of this table.</summary>
-    internal Provenance Provenance() => new(Text("source"), OneOf("mark", Marks.ByWord));
+    internal Provenance Provenance() => new(Text("source"), OneOf<EvidenceMark>("mark"));
 
     /// <summary>
     /// Required estimate: a table with <c>value</c>, <c>low</c>, <c>high</c> (same unit kind), <c>source</c> and <c>mark</c>.

@@ -5,6 +5,30 @@ namespace ReworkThermal.App.Tests.Behaviour;
 public sealed class TouchCommandTests
 {
     [Fact]
+    public void A_default_that_is_said_gives_what_it_gives_unsaid()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        string[] unsaid = ["touch", "log", "--pad", "1", "--purpose", "wick", "--seconds", "4", "--iron", "heavy", "--iron-set", "350", "--at", "2026-03-01T09:00:00Z"];
+        BenchResult first = bench.Must(unsaid);
+        Assert.Contains("Assumed: the tip is tinned on the joint", first.Out, StringComparison.Ordinal);
+        bench.Must("touch", "void", "3", "--reason", "again, with everything said");
+        BenchResult said = bench.Must([.. unsaid, "--contact", "tinned", "--side", "bottom"]);
+        Assert.DoesNotContain("Assumed:", said.Out, StringComparison.Ordinal);
+        Assert.Equal(Costs(first), Costs(said));
+
+        static string Costs(BenchResult result) => result.Out[result.Out.IndexOf("What it cost", StringComparison.Ordinal)..result.Out.IndexOf("Next", StringComparison.Ordinal)];
+    }
+
+    [Fact]
+    public void How_a_tool_is_used_needs_the_tool()
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        BenchResult contact = bench.Run("touch", "log", "--pad", "1", "--purpose", "preheat", "--seconds", "4", "--preheater", "hot-plate", "--preheat-set", "100", "--contact", "tinned");
+        Assert.Equal(2, contact.Code);
+        Assert.Contains("--contact says how --iron is used", contact.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Seconds_and_settings_are_simulated_and_cost_something()
     {
         using JobStoreBench bench = new JobStoreBench().WithDemoJob();

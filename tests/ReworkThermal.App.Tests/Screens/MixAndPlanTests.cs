@@ -1,4 +1,5 @@
 using ReworkThermal.App.Screens.Desks;
+using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
 using Terminal.Gui.Input;
 

@@ -63,6 +63,45 @@ public sealed class RealBenchTests
         Assert.Equal(said, Assert.IsType<PadBudget.Known>(screen.State.Budgets[new PadId("1")]).Central, 9);
     }
 
+    /// <summary>The same questions at the screen and at the shell; null for what nobody says.</summary>
+    [Theory]
+    [InlineData(null, null, null)]
+    [InlineData("tinned", null, null)]
+    [InlineData("flooded", null, null)]
+    [InlineData(null, "top", null)]
+    [InlineData(null, null, 15.0)]
+    public void A_touch_at_the_screen_and_the_same_touch_at_the_shell_give_the_pad_the_same(string? contact, string? side, double? distanceMm)
+    {
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        JobId id = Stored(bench.Store)[0].Id;
+        using (SqliteJobStore store = SqliteJobStore.Open(bench.Store))
+        {
+            using ScreenHarness screen = new(120, 40, store, real: true);
+            screen.Keys(Key.Enter).Until(() => screen.State.Job is { } job && screen.State.Budgets.Count == job.Pads.Count).Keys(Key.Enter).Settle().Keys(Key.D3);
+            Fill(screen, PlanField.Contact, contact);
+            Fill(screen, PlanField.Side, side);
+            Fill(screen, PlanField.AirMillimetres, distanceMm?.ToString(System.Globalization.CultureInfo.InvariantCulture));
+            screen.Keys(Key.D4, Key.U).Keys(distanceMm is null ? Key.I : Key.A).Fill(distanceMm is null ? "350 heavy" : "380 20 round-6");
+            screen.Keys(Key.Space).Settle().Until(() => screen.State.Clock.Forecast is not null);
+            Assert.Equal(contact is null && distanceMm is null || side is null, screen.State.Clock.Forecast!.Assumed!.Count > 0);
+            screen.Wait(4).Until(() => screen.State.Clock.Readings is [.., { Seconds: > 3.99 }]);
+            screen.Keys(Key.Space).Settle().Until(() => screen.State.Job!.Exposures.Count == 1);
+        }
+
+        string[] tool = distanceMm is null
+            ? ["--iron", "heavy", "--iron-set", "350", .. contact is null ? (string[])[] : ["--contact", contact]]
+            : ["--air", "round-6", "--air-set", "380", "--air-flow", "20", "--air-distance", FormattableString.Invariant($"{distanceMm}")];
+        bench.Must(["touch", "log", "--pad", "1", "--purpose", "wick", "--seconds", "4", .. tool, .. side is null ? (string[])[] : ["--side", side]]);
+        Exposure[] touches = [.. Stored(bench.Store).Single(s => s.Id == id).Exposures.Select(e => e.What)];
+        Assert.Equal(touches[0].Tools, touches[1].Tools);
+        Assert.Equal(touches[0].Side, touches[1].Side);
+        Assert.True(touches[0].Side is not null && touches[0].Tools.All(t => t is ToolSetting.Iron { Contact: not null } or ToolSetting.HotAir { Distance: not null }));
+        Assert.Equal(touches[0].Pads[0].Melted, touches[1].Pads[0].Melted);
+
+        // The live run takes the same steps in other lengths; both are held to the solver's tolerance.
+        Assert.Equal(touches[0].Pads[0].Series!.History.PeakCelsius, touches[1].Pads[0].Series!.History.PeakCelsius, 1.5);
+    }
+
     [Fact]
     public void A_touch_soon_after_another_starts_on_the_heat_that_is_left()
     {
@@ -99,6 +138,21 @@ public sealed class RealBenchTests
         // Voided, it is forgotten.
         screen.Keys(Key.D5, Key.Home, Key.V).Fill("looked at the wrong pad").Until("forgotten by the next plan");
         Assert.False(File.Exists(Path.Combine(screen.Folder.Path, "calibrations", "six-layer-controller.toml")));
+    }
+
+    private static void Fill(ScreenHarness screen, PlanField field, string? text)
+    {
+        if (text is not null)
+        {
+            screen.Keys([.. Enumerable.Repeat(Key.CursorDown, (int)field - screen.State.Plan.Row)]).Keys(Key.Enter).Fill(text).Settle();
+            Assert.Equal(text, screen.State.Plan.Form[field]);
+        }
+    }
+
+    private static List<JobState> Stored(string path)
+    {
+        using SqliteJobStore store = SqliteJobStore.Open(path);
+        return [.. store.List().Select(h => JobState.Replay(h.Id, store.Read(h.Id)))];
     }
 
     private static void Demo(ScreenHarness screen) => screen.WithRealJob("1 2").Keys(Key.D4, Key.I).Fill("350 heavy");

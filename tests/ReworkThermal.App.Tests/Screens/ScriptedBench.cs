@@ -44,7 +44,6 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
             ["Sn96.5Ag3Cu0.5", "Sn63Pb37"],
             ["Bi58Sn42", "Sn63Pb37"],
             ["fine", "heavy"],
-            ["bare", "flooded"],
             ["round-6"],
             ["hot-plate"],
             ["braid"],
@@ -95,7 +94,7 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
     {
         Hold("touch", CancellationToken.None);
         return Simulates
-            ? new BenchStart.Ready(new StraightRun(), new BenchForecast(217, 320, 0.1, 0.3))
+            ? new BenchStart.Ready(new StraightRun(new ToolUse(setup.Start.Tools)), new BenchForecast(217, 320, 0.1, 0.3))
             : new BenchStart.ClockOnly("invented lack");
     }
 
@@ -144,11 +143,11 @@ internal sealed class ScriptedBench : IMixDesk, IPlanDesk, IBenchRuns, IBudgetDe
     }
 
     /// <summary>A joint that warms by 60 K a second.</summary>
-    private sealed class StraightRun : IBenchRun
+    private sealed class StraightRun(ToolUse use) : IBenchRun
     {
         public BenchReading Advance(Duration elapsed) => At(elapsed.Seconds, 23 + (60 * elapsed.Seconds));
 
-        public BenchRelease Release(Duration elapsed) => new(new TemperatureHistory([0, elapsed.Seconds], [23, 23 + (60 * elapsed.Seconds)]), elapsed.Seconds > 4);
+        public BenchRelease Release(Duration elapsed) => new(new TemperatureHistory([0, elapsed.Seconds], [23, 23 + (60 * elapsed.Seconds)]), elapsed.Seconds > 4, use);
 
         public CoolDown? Wait() => null;
 

@@ -18,7 +18,7 @@ public sealed class RoomRules
         ["HeatFlow"] = ["Boards"],
         ["Tools"] = ["Boards", "HeatFlow"],
         ["Damage"] = ["Composition", "Phases", "HeatFlow"],
-        ["Jobs"] = ["Damage", "HeatFlow"],
+        ["Jobs"] = ["Boards", "Tools", "Damage", "HeatFlow"],
         ["Planning"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs"],
         ["Verification"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs"],
         ["Reports"] = ["Composition", "Phases", "Boards", "Mixing", "HeatFlow", "Tools", "Damage", "Jobs", "Planning", "Verification"],

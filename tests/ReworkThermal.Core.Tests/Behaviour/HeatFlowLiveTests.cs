@@ -16,7 +16,7 @@ public sealed class HeatFlowLiveTests(ITestOutputHelper output)
         TipSource tip = Tip(350, 20000, heat: 2, watts: 90, resistance: 1);
         JointProblem problem = Problem(Board(2), Joint(2, FourSpokes()), tip, 5) with { End = Seconds(8) };
         HeatRun planned = Run(problem);
-        LiveRun live = LiveRun.Start(problem, [tip], []);
+        LiveRun live = Assert.IsType<LiveRun>(LiveRun.Start(problem, [tip], []));
         live.Put(tip, null, BoardSide.Top);
         for (int i = 0; i < 50; i++)
         {

@@ -1,4 +1,5 @@
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Reports.Records;
 
@@ -28,7 +29,7 @@ internal static class ArrivalSection
         {
             blocks.Add(new RecordBlock.Items(
             [
-                .. seen.GroupBy(p => p.AsArrived!.Value).OrderBy(g => g.Key).Select(g => RecordWords.Seen(EventWords.Of(g.Key), EventWords.Pads([.. g.Select(p => p.Pad)], string.Empty))),
+                .. seen.GroupBy(p => p.AsArrived!.Value).OrderBy(g => g.Key).Select(g => RecordWords.Seen(g.Key.Word(), EventWords.Pads([.. g.Select(p => p.Pad)], string.Empty))),
             ]));
         }
 

@@ -3,6 +3,8 @@ using System.Security;
 using System.Text;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Rendering.Record;
@@ -68,7 +70,7 @@ internal static class BudgetChart
         svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{Left}\" y=\"{top}\" width=\"{Short(length)}\" height=\"{BarHeight}\" fill=\"{(pad.Budget.Band >= DamageBand.High ? "#d55e00" : "#0072b2")}\"/>\n");
         svg.Append(CultureInfo.InvariantCulture, $"<line x1=\"{At(share.Low)}\" y1=\"{Short(middle)}\" x2=\"{At(share.High)}\" y2=\"{Short(middle)}\" stroke=\"#555555\" stroke-width=\"2\" stroke-dasharray=\"4 2\"/>\n");
         string words = RecordWords.BarWords(
-            Numerals.Percent(share.Central), Numerals.Percent(share.High), ReworkThermal.Core.Reports.Records.DamageWords.NameOf(pad.Budget.Band), share.High > MostShare);
+            Numerals.Percent(share.Central), Numerals.Percent(share.High), pad.Budget.Band.Word(), share.High > MostShare);
         svg.Append(CultureInfo.InvariantCulture, $"<text x=\"{Right + 10}\" y=\"{baseline}\" font-size=\"13\" text-anchor=\"start\">{Escaped(words)}</text>\n");
     }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ReworkThermal.App.Rendering.Charts;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Reports.Records;
@@ -29,7 +30,7 @@ internal static class HeatSection
             PadAccount worst = record.Pads.MaxBy(p => p.Budget.Share.Central)!;
             blocks.Add(new RecordBlock.Figure(
                 BudgetChart.Draw(record.Pads),
-                RecordWords.BudgetAlt(record.Pads.Count, worst.Ledger.Pad.Value, Numerals.Percent(worst.Budget.Share.Central), DamageWords.NameOf(worst.Budget.Band))));
+                RecordWords.BudgetAlt(record.Pads.Count, worst.Ledger.Pad.Value, Numerals.Percent(worst.Budget.Share.Central), worst.Budget.Band.Word())));
             blocks.AddRange(Worked(record.Pads));
         }
 
@@ -68,8 +69,8 @@ internal static class HeatSection
         Numerals.Fixed(pad.Damage.Melts.Central, 0),
         pad.Damage.PeakCelsius is { } peak ? Numerals.Fixed(peak, 0) : JobWords.Unknown,
         PlanWords.Range(Numerals.Percent(pad.Budget.Share.Central), Numerals.Percent(pad.Budget.Share.Low), Numerals.Percent(pad.Budget.Share.High)),
-        DamageWords.NameOf(pad.Budget.Band),
-        $"{DamageWords.NameOf(pad.Budget.Governing.Kind)} ({DamageWords.NameOf(pad.Budget.Governing.Support)})",
+        pad.Budget.Band.Word(),
+        $"{pad.Budget.Governing.Kind.Word()} ({pad.Budget.Governing.Support.Word()})",
         BudgetWords.Prior(pad.Prior.Name, pad.PriorIsAssumed),
     ];
 

@@ -7,4 +7,5 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="BudgetAtStop">The same when the tool comes off at the stop time [1], or null.</param>
 /// <param name="WarmStartC">Pad at contact, when earlier touches left heat in the board [°C]; null on a board at rest.</param>
 /// <param name="Fresh">Whether board and joint are as a calibration takes them: at rest, and full of the solder that arrived.</param>
-internal sealed record BenchForecast(double FlowC, double? MostPadC, double? BudgetBefore, double? BudgetAtStop, double? WarmStartC = null, bool Fresh = true);
+/// <param name="Assumed">What was assumed about the tools, one clause each; null or empty when everything was said.</param>
+internal sealed record BenchForecast(double FlowC, double? MostPadC, double? BudgetBefore, double? BudgetAtStop, double? WarmStartC = null, bool Fresh = true, IReadOnlyList<string>? Assumed = null);

@@ -11,9 +11,9 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="joint">The joint, tip on.</param>
 /// <param name="contact">Time of its run at contact.</param>
 /// <param name="setup">The touch.</param>
-/// <param name="pad">The pad before it.</param>
+/// <param name="posed">The touch as a problem, and the pad before it.</param>
 /// <param name="replay">Judges pads.</param>
-internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup setup, PadAccount pad, PadReplay replay) : IBenchRun
+internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup setup, JointSetup.Posed posed, PadReplay replay) : IBenchRun
 {
     private static readonly Duration _longestWait = Duration.FromMinutes(2);
 
@@ -31,11 +31,11 @@ internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup set
         Follow(contact + elapsed);
         joint.Lift();
         _released = joint.Run.Elapsed;
-        return new BenchRelease(Pad(), _melted);
+        return Known(Pad(), _melted);
     }
 
     public CoolDown? Wait() => _released > contact && joint.Ahead(liftAt: null, _released + _longestWait) is { } whole
-        ? CoolDownAdvice.From(pad.Model.Bond, Hotter(whole.Probes[ProbeNames.NearPad], FarPad(whole), _released.Seconds))
+        ? CoolDownAdvice.From(posed.Pad.Model.Bond, Hotter(whole.Probes[ProbeNames.NearPad], FarPad(whole), _released.Seconds))
         : null;
 
     public BenchReading Cool(Duration sinceRelease)
@@ -54,7 +54,7 @@ internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup set
 
         // The solder of the touch itself counts; what was molten before contact is left out by the time.
         bool melted = Enumerable.Range(0, run.LiquidShare.Count).Any(i => run.LiquidShare[i] > 0 && run.Probes[ProbeNames.NearPad].Seconds[i] >= contact.Seconds);
-        return Budget(stop, new BenchRelease(Hotter(run.Probes[ProbeNames.NearPad], FarPad(run), contact.Seconds), melted));
+        return Budget(stop, Known(Hotter(run.Probes[ProbeNames.NearPad], FarPad(run), contact.Seconds), melted));
     }
 
     /// <summary>The hotter of the two pad interfaces, from a time on.</summary>
@@ -80,6 +80,8 @@ internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup set
         joint.Run.ProbeNamesInOrder.Contains(ProbeNames.FarPad) ? joint.Run.History(ProbeNames.FarPad) : null,
         contact.Seconds);
 
+    private BenchRelease Known(TemperatureHistory pad, bool melted) => new(pad, melted, posed.Tools.Use);
+
     private void Follow(Duration until)
     {
         if (!joint.Follow(until))
@@ -92,8 +94,8 @@ internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup set
 
     private double Budget(Duration dwell, BenchRelease release)
     {
-        Exposure touch = FinishedTouch.Of(setup.Start, setup.Added, setup.Began.Wall, dwell, release, sawFlow: false);
-        return pad.Model.Budget(replay.After(pad, new PadHeat(int.MaxValue, touch, touch.Pads[0])).After).Share.Central;
+        Exposure touch = FinishedTouch.Of(setup.Start, setup.Began.Wall, dwell, release, sawFlow: false);
+        return posed.Pad.Model.Budget(replay.After(posed.Pad, new PadHeat(int.MaxValue, touch, touch.Pads[0])).After).Share.Central;
     }
 
     private BenchReading Reading(Duration dwell, bool budget)
@@ -106,6 +108,6 @@ internal sealed class BenchRun(WarmJoint joint, Duration contact, TouchSetup set
             run.Read(ProbeNames.ColdestSolder).DegreesCelsius,
             run.LiquidShare,
             run.Flows,
-            budget ? Budget(dwell, new BenchRelease(Pad(), _melted)) : null);
+            budget ? Budget(dwell, Known(Pad(), _melted)) : null);
     }
 }

@@ -1,4 +1,6 @@
 using ReworkThermal.App.Commands;
+using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Screens.Desks;
@@ -20,10 +22,15 @@ internal sealed class BenchRuns(JobWorkshop workshop) : IBenchRuns
         }
 
         _joint = WarmJoint.Begin(setup, posed, _joint);
+        if (_joint is null)
+        {
+            return new BenchStart.ClockOnly(ScreenBudgetWords.NotSettled);
+        }
+
         bool warm = _joint.IsWarm;
         UnitsNet.Duration contact = _joint.Touch();
         double startC = _joint.Run.Read(Core.HeatFlow.Readings.ProbeNames.NearPad).DegreesCelsius;
-        BenchRun run = new(_joint, contact, setup, posed.Pad, _replay);
+        BenchRun run = new(_joint, contact, setup, posed, _replay);
         return new BenchStart.Ready(
             run,
             new BenchForecast(
@@ -32,7 +39,8 @@ internal sealed class BenchRuns(JobWorkshop workshop) : IBenchRuns
                 posed.Pad.Budget.Share.Central,
                 setup.Stop is { } stop ? run.BudgetAt(stop) : null,
                 warm ? startC : null,
-                Fresh: !warm && Math.Abs(posed.Pad.Fill - 1) < FullEnough && posed.Pad.Steps.Count == 0));
+                Fresh: !warm && Math.Abs(posed.Pad.Fill - 1) < FullEnough && posed.Pad.Steps.Count == 0,
+                posed.Tools.Assumed));
     }
 
     // Rounding of masses only: a joint that was wicked or mixed into is not full of what it came with.

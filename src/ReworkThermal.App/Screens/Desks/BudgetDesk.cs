@@ -1,5 +1,6 @@
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning.Pads;
 
@@ -36,6 +37,6 @@ internal sealed class BudgetDesk(JobWorkshop workshop) : IBudgetDesk
         account.Budget.Share.Low,
         account.Budget.Share.Central,
         account.Budget.Share.High,
-        ScreenBudgetWords.Gauge(account.Budget.Governing.Kind),
+        account.Budget.Governing.Kind.Word(),
         account.NotCounted);
 }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Requests;
@@ -14,8 +15,14 @@ internal static class FormReading
     /// <summary>A line that holds a number, in the unit that its label names.</summary>
     internal static double Number(PlanForm form, PlanField field) => double.Parse(form[field], NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    /// <summary>Face of the board that tools work on.</summary>
-    internal static BoardSide Side(PlanForm form) => form[PlanField.Side] == "top" ? BoardSide.Top : BoardSide.Bottom;
+    /// <summary>Face of the board that tools work on; null for the usual one.</summary>
+    internal static BoardSide? Side(PlanForm form) => Word<BoardSide>(form[PlanField.Side]);
+
+    /// <summary>How the tip meets the joint; null for the usual way.</summary>
+    internal static ContactState? Contact(PlanForm form) => Word<ContactState>(form[PlanField.Contact]);
+
+    /// <summary>Distance of nozzle and board; null for the usual one.</summary>
+    internal static Length? Distance(PlanForm form) => form[PlanField.AirMillimetres].Length == 0 ? null : Length.FromMillimeters(Number(form, PlanField.AirMillimetres));
 
     /// <summary>The kind of air that the request names, at its temperature.</summary>
     internal static Surroundings Room(Workshop workshop, PlanForm form) => workshop.Profiles.Rooms[form[PlanField.Room]] with
@@ -23,7 +30,6 @@ internal static class FormReading
         Room = Temperature.FromDegreesCelsius(Number(form, PlanField.AmbientCelsius)),
     };
 
-    /// <summary>How the tip meets the joint.</summary>
-    internal static TipContact Contact(Workshop workshop, PlanForm form) =>
-        workshop.Profiles.Contacts[Enum.Parse<ContactState>(form[PlanField.Contact], ignoreCase: true)];
+    private static T? Word<T>(string text)
+        where T : struct, Enum => Vocabulary.Of<T>().TryGetValue(text, out T member) ? member : null;
 }

@@ -118,7 +118,7 @@ internal sealed class LessonDesk(JobWorkshop workshop, CalibrationFolder calibra
             Joint = request.JointName,
             Side = request.Side,
             Ambient = request.Bench.Room.Room,
-            Contact = request.Bench.Contact.State,
+            Contact = iron.Contact ?? request.Bench.Contact.State,
             Solder = Solder(job, lesson.Bench),
             Added = lesson.Added?.Designation,
             AddedMass = lesson.Added?.Mass ?? Mass.Zero,

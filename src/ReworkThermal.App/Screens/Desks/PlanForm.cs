@@ -11,15 +11,12 @@ internal sealed record PlanForm(ImmutableDictionary<PlanField, string> Texts)
     /// <summary>Where a session begins.</summary>
     internal static readonly PlanForm Usual = new(new Dictionary<PlanField, string>
     {
-        [PlanField.Side] = "bottom",
         [PlanField.BaseSolder] = UsualBench.Solder,
         [PlanField.Refill] = UsualBench.Solder,
         [PlanField.EarlierHeat] = "reworked",
         [PlanField.Pad] = ScreenPlanWords.NoneAtHand,
-        [PlanField.Contact] = "flooded",
         [PlanField.Nozzles] = ScreenPlanWords.NoneAtHand,
         [PlanField.AirLitres] = "20",
-        [PlanField.AirMillimetres] = "15",
         [PlanField.WireMillimetres] = "0.8",
         [PlanField.AmbientCelsius] = "23",
         [PlanField.LeadFreeOnly] = ScreenWords.No,

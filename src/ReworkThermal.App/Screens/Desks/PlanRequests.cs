@@ -34,22 +34,30 @@ internal sealed class PlanRequests(JobWorkshop workshop)
             : own is null ? new PlanAnswer.Refused(PlanField.BaseSolder, ScreenPlanWords.FieldNeeded)
             : refill is null ? new PlanAnswer.Refused(PlanField.Refill, ScreenPlanWords.FieldNeeded)
             : null;
-        return refused is not null ? null : new PlanRequest
+        if (refused is not null)
+        {
+            return null;
+        }
+
+        UsualTools usual = new();
+        JointSite site = ((JobSite.Known)place).Site;
+        PlanRequest request = new()
         {
             Title = $"{form[PlanField.Joint]} on {form[PlanField.Board]}",
             BoardName = form[PlanField.Board],
             JointName = form[PlanField.Joint],
-            Site = ((JobSite.Known)place).Site,
-            Side = FormReading.Side(form),
+            Site = site,
+            Side = usual.SideOr(FormReading.Side(form), site.Joint),
             BaseSolder = own!,
             Refill = refill!,
             Prior = _shelf.Limits.PriorOrNull(ScreenPlanWords.EarlierHeatName(form[PlanField.EarlierHeat])) ?? _shelf.Limits.Priors[0],
-            Bench = Bench(form),
+            Bench = Bench(form, usual),
             Limits = Limits(form),
             Scatter = _shelf.Scatter,
             Advice = _shelf.Planning.Advice,
-            Assumed = [ScreenPlanWords.AllAlloys(_shelf.Alloys.Dilutions.Count), ScreenPlanWords.UsualLimits],
+            Assumed = [],
         };
+        return request with { Assumed = [.. usual.Assumed, ScreenPlanWords.AllAlloys(_shelf.Alloys.Dilutions.Count), ScreenPlanWords.UsualLimits] };
     }
 
     private static Limit<T> FromForm<T>(PlanForm form, PlanField field, Limit<T> usual, Func<double, T> value)
@@ -59,17 +67,17 @@ internal sealed class PlanRequests(JobWorkshop workshop)
     private NamedSolder? Solder(string text) =>
         _shelf.Alloys.Find(text) is DesignationReading.Accepted accepted ? new NamedSolder(text, accepted.Fractions) : null;
 
-    private Bench Bench(PlanForm form) => new()
+    private Bench Bench(PlanForm form, UsualTools usual) => new()
     {
         Room = FormReading.Room(_shelf, form),
         Irons = [.. PlanFormRules.Names(form[PlanField.Irons]).Select(n => _shelf.Profiles.Irons[n])],
-        Contact = FormReading.Contact(_shelf, form),
+        Contact = _shelf.Profiles.Contacts[usual.ContactOr(FormReading.Contact(form))],
         Air =
         [
-            .. PlanFormRules.Names(form[PlanField.Nozzles]).Select(n => new HotAir(
-                _shelf.Profiles.Nozzles[n],
+            .. PlanFormRules.Names(form[PlanField.Nozzles]).Select(n => _shelf.Profiles.Nozzles[n]).Select(n => new HotAir(
+                n,
                 VolumeFlow.FromLitersPerMinute(FormReading.Number(form, PlanField.AirLitres)),
-                Length.FromMillimeters(FormReading.Number(form, PlanField.AirMillimetres)))),
+                usual.DistanceOr(FormReading.Distance(form), n))),
         ],
         Preheaters = [.. PlanFormRules.Names(form[PlanField.Preheaters]).Select(n => _shelf.Profiles.Preheaters[n])],
         Dilutions = _shelf.Alloys.Dilutions,

@@ -40,7 +40,6 @@ internal static class RealDesks
             [.. workshop.Alloys.Solders.Select(a => a.Name)],
             [.. workshop.Alloys.Dilutions.Select(a => a.Name)],
             [.. workshop.Profiles.Irons.Keys],
-            [.. workshop.Profiles.Contacts.Keys.Select(c => c.ToString().ToLowerInvariant())],
             [.. workshop.Profiles.Nozzles.Keys],
             [.. workshop.Profiles.Preheaters.Keys],
             [.. workshop.Removals.Select(r => r.Name)],

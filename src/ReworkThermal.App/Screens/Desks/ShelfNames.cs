@@ -7,7 +7,6 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="Solders">Solders of joints.</param>
 /// <param name="Dilutions">Dilution alloys.</param>
 /// <param name="Irons">Iron profiles.</param>
-/// <param name="Contacts">States of tip and joint.</param>
 /// <param name="Nozzles">Hot-air nozzles.</param>
 /// <param name="Preheaters">Preheater profiles.</param>
 /// <param name="Removals">Ways of taking solder out.</param>
@@ -21,7 +20,6 @@ internal sealed record ShelfNames(
     IReadOnlyList<string> Solders,
     IReadOnlyList<string> Dilutions,
     IReadOnlyList<string> Irons,
-    IReadOnlyList<string> Contacts,
     IReadOnlyList<string> Nozzles,
     IReadOnlyList<string> Preheaters,
     IReadOnlyList<string> Removals,

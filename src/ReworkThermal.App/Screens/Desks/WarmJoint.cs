@@ -24,15 +24,12 @@ internal sealed class WarmJoint
     private readonly JointSetup.Posed _posed;
     private Touch? _running;
 
-    private WarmJoint(TouchSetup first, JointSetup.Posed posed, double leftK)
+    private WarmJoint(TouchSetup first, JointSetup.Posed posed, LiveRun run, double leftK)
     {
         _first = first;
+        _posed = posed;
+        Run = run;
         LeftK = leftK;
-        JointProblem problem = leftK > 0
-            ? posed.Problem with { Start = Base(posed.Problem, first) + TemperatureDelta.FromKelvins(leftK), Preheat = posed.Problem.Preheat is { } below ? below with { Settled = false } : null }
-            : posed.Problem;
-        _posed = posed with { Problem = problem };
-        Run = LiveRun.Start(problem, posed.Tip is null ? [] : [posed.Tip], posed.Jet is null ? [] : [posed.Jet]);
     }
 
     /// <summary>The run.</summary>
@@ -48,17 +45,28 @@ internal sealed class WarmJoint
     /// <param name="setup">The touch about to begin.</param>
     /// <param name="posed">The same as a problem.</param>
     /// <param name="before">The run before it, or null.</param>
-    internal static WarmJoint Begin(TouchSetup setup, JointSetup.Posed posed, WarmJoint? before) =>
-        before is null || before._first.Job.Id != setup.Job.Id || setup.Began.Steady < before.EndedAt ? new WarmJoint(setup, posed, 0)
+    /// <returns>The joint; null when the settled state over the preheater was not found.</returns>
+    internal static WarmJoint? Begin(TouchSetup setup, JointSetup.Posed posed, WarmJoint? before) =>
+        before is null || before._first.Job.Id != setup.Job.Id || setup.Began.Steady < before.EndedAt ? Fresh(setup, posed, 0)
         : before.GoesOnWith(setup) && before.Reach(setup.Began.Steady) ? before
-        : new WarmJoint(setup, posed, before.LeftAt(setup.Began.Steady));
+        : Fresh(setup, posed, before.LeftAt(setup.Began.Steady));
+
+    private static WarmJoint? Fresh(TouchSetup setup, JointSetup.Posed posed, double leftK)
+    {
+        JointProblem problem = leftK > 0
+            ? posed.Problem with { Start = Base(posed.Problem, setup) + TemperatureDelta.FromKelvins(leftK), Preheat = posed.Problem.Preheat is { } below ? below with { Settled = false } : null }
+            : posed.Problem;
+        return LiveRun.Start(problem, posed.Tools.Tip is { } tip ? [tip] : [], posed.Tools.Jet is { } jet ? [jet] : []) is { } run
+            ? new WarmJoint(setup, posed with { Problem = problem }, run, leftK)
+            : null;
+    }
 
     /// <summary>Puts the tool on at the present time of the run.</summary>
     /// <returns>The time of the run at contact.</returns>
     internal Duration Touch()
     {
-        Run.Put(_posed.Tip, _posed.Jet, _posed.Side);
-        _running = new Touch { Start = Run.Elapsed, Span = Duration.FromSeconds(1), Side = _posed.Side, Tip = _posed.Tip, Jet = _posed.Jet };
+        Run.Put(_posed.Tools.Tip, _posed.Tools.Jet, _posed.Tools.Side);
+        _running = new Touch { Start = Run.Elapsed, Span = Duration.FromSeconds(1), Side = _posed.Tools.Side, Tip = _posed.Tools.Tip, Jet = _posed.Tools.Jet };
         return Run.Elapsed;
     }
 
@@ -93,8 +101,9 @@ internal sealed class WarmJoint
     private bool GoesOnWith(TouchSetup setup) =>
         setup.Start.Pads[0] == _first.Start.Pads[0]
         && setup.Start.Tools.SequenceEqual(_first.Start.Tools)
-        && setup.Added is null
-        && _first.Added is null
+        && setup.Start.Side == _first.Start.Side
+        && setup.Start.Added is null
+        && _first.Start.Added is null
         && _first.Start.Purpose != TouchPurpose.Wick
         && setup.Bench.Texts.All(t => _first.Bench.Texts.GetValueOrDefault(t.Key) == t.Value)
         && _touches.Count is > 0 and < MostTouches

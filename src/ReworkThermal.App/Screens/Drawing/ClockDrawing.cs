@@ -76,7 +76,12 @@ internal static class ClockDrawing
         row = sheet.PutParagraph(panel, row, hint, Ink.Plain, 1);
         if (clock.Stage is TouchStage.Running { FlowedAt: { } flowed })
         {
-            sheet.Put(panel, 1, row, ScreenClockWords.FlowedAt(flowed), Ink.Good);
+            sheet.Put(panel, 1, row++, ScreenClockWords.FlowedAt(flowed), Ink.Good);
+        }
+
+        if (clock.Forecast?.Assumed is { Count: > 0 } assumed)
+        {
+            sheet.PutParagraph(panel, row, ScreenClockWords.Assumed(assumed), Ink.Quiet, 1);
         }
 
         void Setting(string key, string name, string text)

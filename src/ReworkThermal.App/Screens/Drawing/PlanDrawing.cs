@@ -1,5 +1,6 @@
 using ReworkThermal.App.Screens.Canvas;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Reports.Plans;
 using PlanCautions = ReworkThermal.App.Rendering.PlanCautions;
@@ -29,9 +30,9 @@ internal static class PlanDrawing
         foreach ((int row, PlanField field) in fields.Skip(first).Take(room).Index())
         {
             string text = state.Plan.Form[field];
-            bool usual = text.Length == 0 && field is PlanField.MostDwellSeconds or PlanField.MostBudgetPercent;
+            bool usual = text.Length == 0 && PlanFormRules.IsUsualWhenEmpty(field);
             sheet.Put(list, 2, row, ScreenPlanWords.Field(field), Ink.Quiet);
-            sheet.Put(list, ValueColumn, row, text.Length > 0 ? text : usual ? ScreenPlanWords.UsualLimit : ScreenWords.Unknown, text.Length > 0 ? Ink.Plain : Ink.Quiet);
+            sheet.Put(list, ValueColumn, row, text.Length > 0 ? text : usual ? ScreenPlanWords.Usual(field) : ScreenWords.Unknown, text.Length > 0 ? Ink.Plain : Ink.Quiet);
             ListWindow.Mark(sheet, list, row, state.Plan.Row == first + row);
             if (state.Plan.Complaints.TryGetValue(field, out string? complaint))
             {

@@ -16,11 +16,10 @@ internal abstract record TouchStage
     /// <summary>A tool is on.</summary>
     /// <param name="Since">When it was put on.</param>
     /// <param name="Start">What the touch is.</param>
-    /// <param name="Added">Solder put in during the touch, or null.</param>
     /// <param name="Entry">Number of the store's entry, or null until it answers.</param>
     /// <param name="FlowedAt">When the technician saw the solder flow, or null.</param>
     /// <param name="Rung">Bells rung: 0, 1 at the dwell, 2 at the stop.</param>
-    internal sealed record Running(Moment Since, TouchStart Start, AddedSolder? Added, int? Entry, TimeSpan? FlowedAt, int Rung) : TouchStage;
+    internal sealed record Running(Moment Since, TouchStart Start, int? Entry, TimeSpan? FlowedAt, int Rung) : TouchStage;
 
     /// <summary>The tool is off, and the touch is on its way into the record.</summary>
     /// <param name="Touch">The touch.</param>

@@ -76,22 +76,21 @@ internal static class ClockUpdate
             return new Step(state).Complain(job.Status == JobStatus.Closed ? ScreenWords.JobClosed : ScreenClockWords.SettleFirst);
         }
 
-        IReadOnlyList<ToolSetting> tools = ToolUpdate.Tools(state.Clock);
+        IReadOnlyList<ToolSetting> tools = ToolUpdate.Tools(state.Clock, state.Plan.Form);
         if (tools.Count == 0)
         {
             return new Step(state).Complain(ScreenClockWords.NoTool);
         }
 
-        TouchStart start = new(state.Clock.Purpose, tools, [pad]);
-        AddedSolder? added = ClockSettings.AddedFor(state, start.Purpose);
+        TouchStart start = new(state.Clock.Purpose, tools, [pad], ClockSettings.AddedFor(state, state.Clock.Purpose), FormReading.Side(state.Plan.Form));
         BenchState next = state with
         {
-            Clock = state.Clock.Next(pad, new TouchStage.Running(state.Now, start, added, Entry: null, FlowedAt: null, Rung: 0)),
+            Clock = state.Clock.Next(pad, new TouchStage.Running(state.Now, start, Entry: null, FlowedAt: null, Rung: 0)),
             Place = Place.Clock,
         };
         return new Step(next)
             .Record(new JobEvent.TouchStarted(start), new RecordedFor(RecordedForKind.TouchStart, next.Clock.Turn))
-            .Do(new Errand.BeginRun(next.Clock.Turn, new TouchSetup(job, start, added, job.Plan?.What.Stop, state.Plan.Form, state.Now)));
+            .Do(new Errand.BeginRun(next.Clock.Turn, new TouchSetup(job, start, job.Plan?.What.Stop, state.Plan.Form, state.Now)));
     }
 
     private static Step Stop(BenchState state, TouchStage.Running running)

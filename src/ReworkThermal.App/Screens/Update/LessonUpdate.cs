@@ -11,7 +11,7 @@ internal static class LessonUpdate
     /// <summary>What the touch just made may teach.</summary>
     internal static Lesson Of(BenchState state, TouchStage.Running touch) => new(
         state.Plan.Form,
-        touch.Added,
+        touch.Start.Added,
         touch.Start.Purpose is not (TouchPurpose.Mix or TouchPurpose.Wick or TouchPurpose.Lift) ? ScreenLessonWords.OtherPurpose
             : state.Clock.Forecast is not { } forecast ? ScreenLessonWords.NotSimulated
             : forecast.Fresh ? null

@@ -1,4 +1,5 @@
 using ReworkThermal.App.Commands;
+using ReworkThermal.App.Screens.Desks;
 using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
@@ -21,17 +22,17 @@ internal static class ToolUpdate
     }
 
     /// <summary>The settings as the record keeps them, the tool in the hand first.</summary>
-    internal static IReadOnlyList<ToolSetting> Tools(ClockState clock)
+    internal static IReadOnlyList<ToolSetting> Tools(ClockState clock, PlanForm bench)
     {
         List<ToolSetting> tools = [];
         if (clock.IronCelsius is double iron)
         {
-            tools.Add(new ToolSetting.Iron(clock.IronName, Temperature.FromDegreesCelsius(iron)));
+            tools.Add(new ToolSetting.Iron(clock.IronName, Temperature.FromDegreesCelsius(iron), FormReading.Contact(bench)));
         }
 
         if (clock is { AirCelsius: double air, AirLitresPerMinute: double flow })
         {
-            tools.Add(new ToolSetting.HotAir(clock.NozzleName, Temperature.FromDegreesCelsius(air), VolumeFlow.FromLitersPerMinute(flow)));
+            tools.Add(new ToolSetting.HotAir(clock.NozzleName, Temperature.FromDegreesCelsius(air), VolumeFlow.FromLitersPerMinute(flow), FormReading.Distance(bench)));
         }
 
         if (clock.PreheatCelsius is double preheat)

@@ -36,7 +36,7 @@ internal static class TouchCourse
         }
 
         Exposure exposure = FinishedTouch.Of(
-            touch.Start, touch.Added, touch.Since.Wall, Duration.FromSeconds(stage.Length.TotalSeconds), released.Release, touch.FlowedAt is not null, stage.Note);
+            touch.Start, touch.Since.Wall, Duration.FromSeconds(stage.Length.TotalSeconds), released.Release, touch.FlowedAt is not null, stage.Note);
         Step step = new Step(ClockUpdate.With(state, stage with { Handed = null })).Record(new JobEvent.ExposureLogged(exposure, touch.Entry), new RecordedFor(RecordedForKind.TouchEnd, state.Clock.Turn));
         return touch.FlowedAt is { } flowed ? TouchAnswers.Timed(step, touch, flowed) : step;
     }
@@ -50,10 +50,10 @@ internal static class TouchCourse
         }
 
         TouchStage.Running running = new(
-            new Moment(state.Now.Steady - length, touch.At), touch.What, ClockSettings.AddedFor(state, touch.What.Purpose), touch.Number, FlowedAt: null, Rung: 2);
+            new Moment(state.Now.Steady - length, touch.At), touch.What, touch.Number, FlowedAt: null, Rung: 2);
         ClockState clock = state.Clock.Next(touch.What.Pads[0], new TouchStage.Released(running, length, ScreenClockWords.CompletedLater));
         return new Step(state with { Entry = null, Clock = clock })
-            .Do(new Errand.BeginRun(clock.Turn, new TouchSetup(job, touch.What, running.Added, Stop: null, state.Plan.Form, running.Since)))
+            .Do(new Errand.BeginRun(clock.Turn, new TouchSetup(job, touch.What, Stop: null, state.Plan.Form, running.Since)))
             .Do(new Errand.ReleaseRun(clock.Turn, length));
     }
 
@@ -80,7 +80,7 @@ internal static class TouchCourse
             (RecordedForKind.TouchStart, TouchStage.Running running) => ClockUpdate.With(state, running with { Entry = entry.Number }),
             (RecordedForKind.TouchStart, TouchStage.Released released) => ClockUpdate.With(state, released with { Touch = released.Touch with { Entry = entry.Number } }),
             (RecordedForKind.TouchEnd, TouchStage.Released released) => ClockUpdate.With(
-                state with { Clock = clock with { Adds = clock.Adds && released.Touch.Added is null } },
+                state with { Clock = clock with { Adds = clock.Adds && released.Touch.Start.Added is null } },
                 new TouchStage.Cooling(
                     released.Touch,
                     released.Length,

@@ -1,3 +1,4 @@
+using System.Runtime.Serialization;
 using ReworkThermal.Core.HeatFlow;
 using UnitsNet;
 
@@ -50,9 +51,11 @@ public sealed record PadExposure(
 public enum HeatedRegion
 {
     /// <summary>One joint is heated; the board around it stays well below the glass transition.</summary>
+    [EnumMember(Value = "local")]
     Local,
 
     /// <summary>The whole board around the joint passes the temperatures of the history, as in reflow or wave soldering.</summary>
+    [EnumMember(Value = "board")]
     WholeBoard,
 }
 

@@ -1,3 +1,4 @@
+using System.Runtime.Serialization;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Damage.Pulling;
@@ -20,23 +21,26 @@ public sealed record PullCheck(
 /// <summary>How hot one joint of a part is.</summary>
 /// <param name="Name">Name of the joint, as the user knows it.</param>
 /// <param name="Coldest">Temperature of its coldest solder.</param>
-/// <param name="Flow">Its flow temperature.</param>
-public sealed record JointHeat(string Name, Temperature Coldest, Temperature Flow)
+/// <param name="Flow">Its flow temperature; null when that is not known: then nothing is known to flow.</param>
+public sealed record JointHeat(string Name, Temperature Coldest, Temperature? Flow)
 {
-    /// <summary>Whether the joint is below its flow temperature and so still holds the lead.</summary>
-    public bool Holds => Coldest < Flow;
+    /// <summary>Whether the joint is not known to be at its flow temperature and so still holds the lead.</summary>
+    public bool Holds => !(Coldest >= Flow);
 }
 
 /// <summary>How a lead is taken out of its joint, gentlest first.</summary>
 public enum PullDemand
 {
     /// <summary>It comes by itself.</summary>
+    [EnumMember(Value = "free lead")]
     Free,
 
     /// <summary>It is nudged.</summary>
+    [EnumMember(Value = "nudged lead")]
     Nudged,
 
     /// <summary>It is pried.</summary>
+    [EnumMember(Value = "pried lead")]
     Pried,
 }
 

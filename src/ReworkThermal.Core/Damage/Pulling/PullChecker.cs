@@ -89,10 +89,14 @@ public static class PullChecker
         List<JointHeat> held = [.. joints.Where(j => j.Holds)];
         if (held.Count > 0)
         {
-            JointHeat worst = held.MaxBy(j => (j.Flow - j.Coldest).Kelvins)!;
-            return new PullVerdict.DoNotPull([.. held.Select(j => j.Name)], string.Create(
-                CultureInfo.InvariantCulture,
-                $"do not pull: {held.Count} of {joints.Count} joints are below their flow temperature, {worst.Name} by {(worst.Flow - worst.Coldest).Kelvins:0} K"));
+            List<(string Name, double Kelvins)> below = [.. held.Where(j => j.Flow is not null).Select(j => (j.Name, (j.Flow!.Value - j.Coldest).Kelvins))];
+            (string Name, double Kelvins) worst = below.MaxBy(j => j.Kelvins);
+            List<string> reasons =
+            [
+                .. below.Count == 0 ? (string[])[] : [string.Create(CultureInfo.InvariantCulture, $"{below.Count} of {joints.Count} joints are below their flow temperature, {worst.Name} by {worst.Kelvins:0} K")],
+                .. below.Count == held.Count ? (string[])[] : [$"the flow temperature is not known of {string.Join(", ", held.Where(j => j.Flow is null).Select(j => j.Name))}"],
+            ];
+            return new PullVerdict.DoNotPull([.. held.Select(j => j.Name)], $"do not pull: {string.Join("; ", reasons)}");
         }
 
         PullMargin? hardest = margins.TakeWhile(m => m.Outcome == PullOutcome.Holds).LastOrDefault();

@@ -1,3 +1,4 @@
+using System.Runtime.Serialization;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Damage.Pulling;
@@ -37,11 +38,14 @@ public sealed record PullMargin(PullDemand Demand, RatedEstimate<Force> Force, S
 public enum PullOutcome
 {
     /// <summary>The pad holds even at the unfavourable end.</summary>
+    [EnumMember(Value = "holds")]
     Holds,
 
     /// <summary>The pad holds at one end of the range and not at the other.</summary>
+    [EnumMember(Value = "doubtful")]
     Doubtful,
 
     /// <summary>The pad does not hold even at the favourable end.</summary>
+    [EnumMember(Value = "tears")]
     Tears,
 }

@@ -1,3 +1,4 @@
+using System.Runtime.Serialization;
 using UnitsNet;
 
 namespace ReworkThermal.Core.HeatFlow.Boundaries;
@@ -39,14 +40,18 @@ public sealed record FacePatch(ThermalFace Face, Length From, Length To, FaceCon
 public enum ThermalFace
 {
     /// <summary>Upper face; positions on it are radii.</summary>
+    [EnumMember(Value = "top")]
     Top,
 
     /// <summary>Lower face; positions on it are radii.</summary>
+    [EnumMember(Value = "bottom")]
     Bottom,
 
     /// <summary>Outer rim; positions on it are heights.</summary>
+    [EnumMember(Value = "rim")]
     Rim,
 
     /// <summary>Wall of a central bore; positions on it are heights.</summary>
+    [EnumMember(Value = "bore")]
     Bore,
 }

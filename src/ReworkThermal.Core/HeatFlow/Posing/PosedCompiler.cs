@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.HeatFlow.Meshing;
 using ReworkThermal.Core.HeatFlow.Solving;
@@ -149,7 +150,7 @@ internal static class PosedCompiler
     {
         if (!condition)
         {
-            throw new ArgumentException(rule);
+            throw new ImpossibleGeometryException(rule);
         }
     }
 }

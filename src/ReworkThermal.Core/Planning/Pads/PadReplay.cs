@@ -139,10 +139,12 @@ public sealed class PadReplay(JobBench bench)
             return default;
         }
 
-        switch (bench.Simulate(site, heat.Touch.Tools, heat.Touch.BoardAtStart, solder, heat.Touch.Dwell, cancellation))
+        switch (bench.Simulate(site, ToolUse.Of(heat.Touch), solder, heat.Touch.Dwell, cancellation))
         {
             case TouchSimulation.Completed done:
-                walk.Note(heat.Number, "no temperature was logged with it; it was simulated now");
+                walk.Note(heat.Number, done.Tools.Assumed.Count == 0
+                    ? "no temperature was logged with it; it was simulated now"
+                    : $"no temperature was logged with it; it was simulated now. Not recorded, and assumed: {string.Join("; ", done.Tools.Assumed)}");
                 return (done.Pad, done.Melted);
             case TouchSimulation.Failed failed:
                 walk.Note(heat.Number, $"no temperature was logged with it and it cannot be simulated ({failed.Reason}): this heat is NOT counted");

@@ -22,21 +22,20 @@ public sealed class TouchForecasting(JobBench bench)
     /// <summary>Looks at one more touch.</summary>
     /// <param name="account">The pad as it is.</param>
     /// <param name="part">Every pad of the part that shall come off, this one included.</param>
-    /// <param name="tools">Tools and settings.</param>
-    /// <param name="boardAtStart">Board temperature when contact begins; null when unknown.</param>
+    /// <param name="use">Tools and settings.</param>
     /// <param name="dwell">Length of contact, above zero.</param>
     /// <param name="cancellation">Stops simulations.</param>
     /// <returns>The forecast, or why there is none.</returns>
     public ForecastOutcome Of(
         PadAccount account,
         IReadOnlyList<PadAccount> part,
-        IReadOnlyList<Jobs.ToolSetting> tools,
-        Temperature? boardAtStart,
+        ToolUse use,
         Duration dwell,
         CancellationToken cancellation = default)
     {
         ArgumentNullException.ThrowIfNull(account);
         ArgumentNullException.ThrowIfNull(part);
+        ArgumentNullException.ThrowIfNull(use);
         Dictionary<double, TouchSimulation> runs = [];
         if (Run(dwell) is not TouchSimulation.Completed touch)
         {
@@ -55,7 +54,7 @@ public sealed class TouchForecasting(JobBench bench)
         PadDamage after = account.Model.After(account.Damage, ExposureOf(account, touch));
         Temperature padAtEnd = Temperature.FromDegreesCelsius(touch.Pad.At(dwell.Seconds));
         return new ForecastOutcome.Made(new TouchForecast(
-            tools,
+            use.Tools,
             dwell,
             touch,
             cost,
@@ -68,7 +67,7 @@ public sealed class TouchForecasting(JobBench bench)
         {
             if (!runs.TryGetValue(length.Seconds, out TouchSimulation? run))
             {
-                run = bench.Simulate(account.Site, tools, boardAtStart, account.Contents, length, cancellation);
+                run = bench.Simulate(account.Site, use, account.Contents, length, cancellation);
                 runs[length.Seconds] = run;
             }
 
@@ -107,10 +106,7 @@ public sealed class TouchForecasting(JobBench bench)
             : new JointHeat(p.Ledger.Pad.Value, touch.BoardAtEnd, FlowOf(p))),
     ];
 
-    // Where the melting of a mix is not known, nothing is known to flow: its flow temperature counts as out of reach.
-    private Temperature FlowOf(PadAccount pad) => bench.MeltingOf(pad.Contents.Fractions) is MeltingOutcome.Found found
-        ? found.Behaviour.Flow
-        : Temperature.FromDegreesCelsius(1000);
+    private Temperature? FlowOf(PadAccount pad) => (bench.MeltingOf(pad.Contents.Fractions) as MeltingOutcome.Found)?.Behaviour.Flow;
 
     private PadExposure ExposureOf(PadAccount account, TouchSimulation.Completed touch) => new(
         touch.Pad,

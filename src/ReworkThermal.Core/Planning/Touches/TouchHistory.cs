@@ -21,9 +21,6 @@ public sealed class TouchHistory(JointSite site, SolderHeat heat)
 
     private static readonly SolverSettings _fineness = new();
 
-    /// <summary>Face of the board that the tools are taken to work on: the solder side of a hole, the top of a surface joint.</summary>
-    public BoardSide Side => site.Joint is ThroughJoint ? BoardSide.Bottom : BoardSide.Top;
-
     /// <summary>Simulates a touch.</summary>
     /// <param name="solder">How the solder on the joint melts.</param>
     /// <param name="massFactor">Its mass over the mass that fills the joint, above zero.</param>
@@ -51,13 +48,14 @@ public sealed class TouchHistory(JointSite site, SolderHeat heat)
             Surroundings = tools.Room,
             Start = tools.Start,
             Preheat = tools.Preheat,
-            Touches = isTouched ? [new Touch { Start = Duration.Zero, Span = dwell, Side = Side, Tip = tools.Tip, Jet = tools.Jet }] : [],
+            Touches = isTouched ? [new Touch { Start = Duration.Zero, Span = dwell, Side = tools.Side, Tip = tools.Tip, Jet = tools.Jet }] : [],
             End = isTouched ? dwell + Cooling : dwell,
         };
         return HeatSolver.Solve(problem, _fineness, cancellation) switch
         {
             HeatOutcome.Completed completed => Read(completed.Run, solder, tools, dwell),
             HeatOutcome.NotConverged failed => new TouchSimulation.Failed(failed.Reason),
+            HeatOutcome.Impossible impossible => new TouchSimulation.Failed(impossible.Rule),
             _ => throw new InvalidOperationException("unknown kind of heat outcome"),
         };
     }
@@ -76,6 +74,7 @@ public sealed class TouchHistory(JointSite site, SolderHeat heat)
             melted ? Duration.Zero : null,
             melted,
             [],
+            tools,
             [.. tools.Notes, "In a bath the pad counts as hot as the bath from the first moment: an upper bound."]);
     }
 
@@ -99,6 +98,7 @@ public sealed class TouchHistory(JointSite site, SolderHeat heat)
             run.Flow?.SecondsToFlow is { } seconds ? Duration.FromSeconds(seconds) : null,
             run.FlowedShare.Any(s => s > 0),
             [.. run.Neighbours.SelectMany(n => n.Warnings).Select(w => w + ".")],
+            tools,
             tools.Notes);
     }
 }

@@ -18,7 +18,8 @@ public abstract record TouchSimulation
     /// <param name="TimeToFlow">Time until all solder was at its flow temperature; null if never.</param>
     /// <param name="Melted">Whether any of the solder reached its flow temperature: then the pad has had a melt.</param>
     /// <param name="Warnings">Parts near the joint that come past their limits, one sentence each.</param>
-    /// <param name="Notes">What was assumed, one sentence each.</param>
+    /// <param name="Tools">The tools, and what was assumed about them.</param>
+    /// <param name="Notes">What the simulation rests on, one sentence each.</param>
     public sealed record Completed(
         TemperatureHistory Pad,
         TemperatureHistory ColdestSolder,
@@ -27,6 +28,7 @@ public abstract record TouchSimulation
         Duration? TimeToFlow,
         bool Melted,
         IReadOnlyList<string> Warnings,
+        TouchTools Tools,
         IReadOnlyList<string> Notes) : TouchSimulation;
 
     /// <summary>It could not be.</summary>

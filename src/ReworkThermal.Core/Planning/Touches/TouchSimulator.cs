@@ -159,18 +159,8 @@ internal sealed class TouchSimulator(Workload work)
         return run.Advance(lead, cancellation);
     }
 
-    private static LiveRun? Started(JointProblem problem, OnJoint tools)
-    {
-        try
-        {
-            return LiveRun.Start(problem with { Superheat = TemperatureDelta.Zero }, tools.Tip is null ? [] : [tools.Tip], tools.Jet is null ? [] : [tools.Jet], _fineness);
-        }
-        catch (InvalidOperationException)
-        {
-            // The settled state over the preheater was not found.
-            return null;
-        }
-    }
+    private static LiveRun? Started(JointProblem problem, OnJoint tools) =>
+        LiveRun.Start(problem with { Superheat = TemperatureDelta.Zero }, tools.Tip is null ? [] : [tools.Tip], tools.Jet is null ? [] : [tools.Jet], _fineness);
 
     private static JointProblem? Problem(PlanRequest request, EnthalpyCurve solder, double flowC, ToolSetting setting)
     {

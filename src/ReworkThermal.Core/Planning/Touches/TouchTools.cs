@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.HeatFlow.Boundaries;
 using UnitsNet;
@@ -25,6 +26,15 @@ public sealed record TouchTools
     /// <summary>The room.</summary>
     public required Surroundings Room { get; init; }
 
-    /// <summary>What was assumed, one sentence each.</summary>
+    /// <summary>Face of the board that the tools work on.</summary>
+    public required BoardSide Side { get; init; }
+
+    /// <summary>The words, with what was not said filled in: what a record must keep for the same boundary conditions to come out again.</summary>
+    public required ToolUse Use { get; init; }
+
+    /// <summary>What was filled in, one clause each; empty when everything was said.</summary>
+    public required IReadOnlyList<string> Assumed { get; init; }
+
+    /// <summary>What the boundary conditions rest on, one sentence each, what was assumed among them.</summary>
     public required IReadOnlyList<string> Notes { get; init; }
 }

@@ -46,9 +46,9 @@ public sealed class WireTouchSearch(JobBench bench)
         foreach (IReadOnlyList<Jobs.ToolSetting> tools in candidates)
         {
             cancellation.ThrowIfCancellationRequested();
-            if (bench.Simulate(pad.Site, tools, boardAtStart, charge, Longest, cancellation) is not TouchSimulation.Completed { TimeToFlow: { } flows }
+            if (bench.Simulate(pad.Site, new ToolUse(tools, boardAtStart), charge, Longest, cancellation) is not TouchSimulation.Completed { TimeToFlow: { } flows }
                 || flows + Working > Longest
-                || bench.Simulate(pad.Site, tools, boardAtStart, charge, flows + Working, cancellation) is not TouchSimulation.Completed touch
+                || bench.Simulate(pad.Site, new ToolUse(tools, boardAtStart), charge, flows + Working, cancellation) is not TouchSimulation.Completed touch
                 || touch.Pad.PeakCelsius > mostPadTemperature.DegreesCelsius)
             {
                 continue;

@@ -1,7 +1,7 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Planning.Pads;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Reports.Plans;

@@ -5,7 +5,6 @@ using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Uncertainty;
-using ReworkThermal.Core.Reports.Records;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Reports.Plans;
@@ -129,7 +128,7 @@ public static class PlanReasons
             double before = plan.Before.GaugeOrNull(gauge.Kind)?.Share.Central ?? 0;
             yield return new WhyLine(
                 Step,
-                Text($"{DamageWords.NameOf(gauge.Kind)}: {before:P0} before, {gauge.Share.Central:P0} after ({gauge.Share.Low:P0} to {gauge.Share.High:P0})"),
+                Text($"{gauge.Kind.Word()}: {before:P0} before, {gauge.Share.Central:P0} after ({gauge.Share.Low:P0} to {gauge.Share.High:P0})"),
                 gauge.Reason,
                 "limits/damage.toml; " + (gauge.Support == SupportLevel.Judgement ? "assumption (judgement)" : "form or figure from the literature"));
         }

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Planning.Uncertainty;
@@ -52,7 +53,7 @@ public static class PlanReporting
         plan.Before.Share,
         plan.After.Share,
         plan.LaminateShare,
-        [.. plan.After.Gauges.Select(g => new GaugeLine(DamageWords.NameOf(g.Kind), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, DamageWords.NameOf(g.Support), g.Reason))],
+        [.. plan.After.Gauges.Select(g => new GaugeLine(g.Kind.Word(), plan.Before.GaugeOrNull(g.Kind)?.Share ?? default, g.Share, g.Support.Word(), g.Reason))],
         plan.After.Reason,
         plan.BindingLimit,
         plan.Sampling is { } spread ? SpreadOf(spread) : null,

@@ -1,8 +1,7 @@
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Triage;
-using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.Core.Reports.Plans;
 
@@ -30,31 +29,18 @@ public static class TriageReporting
             forecast.Most,
             forecast.Wires(WireNeed.Certain),
             forecast.Wires(WireNeed.Possible),
-            [.. Enum.GetValues<DamageBand>().Select(b => new BandCount(DamageWords.NameOf(b), forecast.PadsIn(b, false), forecast.PadsIn(b, true)))],
+            [.. Enum.GetValues<DamageBand>().Select(b => new BandCount(b.Word(), forecast.PadsIn(b, false), forecast.PadsIn(b, true)))],
             [.. notes, .. forecast.Notes]);
     }
 
     private static PadOutlook Line(PadForecast pad) => new(
         pad.Situation.Pad.Value,
-        pad.Situation.State switch
-        {
-            PadState.Sound => "sound",
-            PadState.Loose => "loose",
-            PadState.Missing => "missing",
-            PadState.Wired => "wired",
-            _ => "not looked at",
-        },
+        pad.Situation.State?.Word() ?? "not looked at",
         pad.Situation.Prior.Name,
         pad.Touches,
-        pad.Before is { } before ? DamageWords.NameOf(before) : null,
-        pad.After is { } after ? DamageWords.NameOf(after) : null,
-        pad.AtWorst is { } worst ? DamageWords.NameOf(worst) : null,
-        pad.Wire switch
-        {
-            WireNeed.No => "no",
-            WireNeed.Possible => "possible",
-            WireNeed.Certain => "certain",
-            _ => throw new ArgumentOutOfRangeException(nameof(pad)),
-        },
+        pad.Before?.Word(),
+        pad.After?.Word(),
+        pad.AtWorst?.Word(),
+        pad.Wire.Word(),
         pad.Reason);
 }

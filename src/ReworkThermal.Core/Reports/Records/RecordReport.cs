@@ -2,8 +2,8 @@ using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Touches;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Plans;
+using ReworkThermal.Core.Reports.Solders;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Reports.Records;

@@ -73,7 +73,7 @@ public sealed class TouchForecastTests
     {
         PadAccount pad = JobBenches.Judge(JobBenches.Ledger());
         ForecastOutcome outcome = new TouchForecasting(JobBenches.New()).Of(
-            pad, [pad], [new ToolSetting.Iron("medium", Temperature.FromDegreesCelsius(999))], null, Duration.FromSeconds(2));
+            pad, [pad], new ToolUse([new ToolSetting.Iron("medium", Temperature.FromDegreesCelsius(999))]), Duration.FromSeconds(2));
         Assert.Contains("range", Assert.IsType<ForecastOutcome.Failed>(outcome).Reason, StringComparison.Ordinal);
     }
 
@@ -88,7 +88,7 @@ public sealed class TouchForecastTests
         }
 
         ForecastOutcome outcome = new TouchForecasting(JobBenches.New()).Of(
-            pad, withColdNeighbour ? [pad, neighbour] : [pad], tools, null, Duration.FromSeconds(seconds));
+            pad, withColdNeighbour ? [pad, neighbour] : [pad], new ToolUse(tools), Duration.FromSeconds(seconds));
         return Assert.IsType<ForecastOutcome.Made>(outcome).Forecast;
     }
 }

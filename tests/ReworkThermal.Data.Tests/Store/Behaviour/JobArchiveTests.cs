@@ -2,8 +2,11 @@ using System.Text;
 using FsCheck;
 using FsCheck.Fluent;
 using FsCheck.Xunit;
+using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Store;
+using UnitsNet;
 
 namespace ReworkThermal.Data.Tests.Store.Behaviour;
 
@@ -32,6 +35,56 @@ public sealed class JobArchiveTests : IDisposable
         Assert.Equal(first, File.ReadAllBytes(_folder["b.json"]));
         Assert.Empty(other.Examine().Problems);
         Assert.DoesNotContain(first, b => b is < (byte)' ' and not (byte)'\n' or > (byte)'~');
+    }
+
+    [Fact]
+    public void A_touch_keeps_what_its_simulation_needs_and_an_old_one_says_that_it_was_not_recorded()
+    {
+        List<ToolSetting> tools =
+        [
+            new ToolSetting.Iron("iron-90w", Temperature.FromDegreesCelsius(350), ContactState.Flooded),
+            new ToolSetting.HotAir("round-5", Temperature.FromDegreesCelsius(380), VolumeFlow.FromLitersPerMinute(20), Length.FromMillimeters(15)),
+        ];
+        JobEvent.TouchStarted started = new(new TouchStart(TouchPurpose.Mix, tools, [SampleJobs.Pad1], new AddedSolder("Sn42Bi58", Mass.FromMilligrams(4)), BoardSide.Top));
+        JobEvent.ExposureLogged logged = SampleJobs.Touch(4) with { Exposure = SampleJobs.Touch(4).Exposure with { Tools = tools, Side = BoardSide.Bottom } };
+        using (SqliteJobStore store = SqliteJobStore.Open(_folder["a.db"]))
+        {
+            JobDesk desk = SampleJobs.Desk(store);
+            JobId job = SampleJobs.OpenWithPins(desk);
+            Assert.IsType<RecordOutcome.Recorded>(desk.Record(job, started));
+            Assert.IsType<RecordOutcome.Recorded>(desk.Record(job, logged));
+            JobArchive.ExportTo(store, null, _folder["a.json"], false);
+        }
+
+        string text = File.ReadAllText(_folder["a.json"]);
+        (TouchStart start, Exposure touch) = Imported(text, "now.db");
+        Assert.Equal(tools, start.Tools);
+        Assert.Equal((started.Start.Added, started.Start.Side), (start.Added, start.Side));
+        Assert.Equal(tools, touch.Tools);
+        Assert.Equal(BoardSide.Bottom, touch.Side);
+
+        // The same export as the program wrote it before the new fields; entries carry no checksum in this form.
+        string old = text;
+        foreach (string field in (string[])[",\"contact\":\"flooded\"", ",\"distance_mm\":15", ",\"side\":\"top\"", ",\"side\":\"bottom\""])
+        {
+            Assert.Contains(field, old, StringComparison.Ordinal);
+            old = old.Replace(field, string.Empty, StringComparison.Ordinal);
+        }
+
+        (_, Exposure before) = Imported(old, "old.db");
+        Assert.Null(before.Side);
+        Assert.Null(Assert.IsType<ToolSetting.Iron>(before.Tools[0]).Contact);
+        Assert.Null(Assert.IsType<ToolSetting.HotAir>(before.Tools[1]).Distance);
+    }
+
+    private (TouchStart Start, Exposure Touch) Imported(string text, string name)
+    {
+        string path = _folder[name + ".json"];
+        File.WriteAllText(path, text);
+        using SqliteJobStore store = SqliteJobStore.Open(_folder[name]);
+        _ = JobArchive.ImportFrom(store, path);
+        List<JobEvent> events = [.. store.Read(store.List()[0].Id).Select(e => e.What)];
+        return (events.OfType<JobEvent.TouchStarted>().Single().Start, events.OfType<JobEvent.ExposureLogged>().Single().Exposure);
     }
 
     [Property(MaxTest = 30)]
