@@ -46,7 +46,7 @@ public sealed class ProcessTests
 
     /// <summary>A plan takes seconds, so the signal meets it at work; the exit code is the shells' 128 + SIGINT.</summary>
     [Fact]
-    public void A_plan_broken_off_by_the_keyboard_ends_with_130_and_says_so()
+    public async Task A_plan_broken_off_by_the_keyboard_ends_with_130_and_says_so()
     {
         if (OperatingSystem.IsWindows())
         {
@@ -59,18 +59,18 @@ public sealed class ProcessTests
         while (!process.HasExited && process.TotalProcessorTime < TimeSpan.FromSeconds(0.7))
         {
             // Past the start, which takes less, and far from the end.
-            Thread.Sleep(20);
+            await Task.Delay(20);
             process.Refresh();
         }
 
         using (Process kill = Process.Start("kill", ["-INT", process.Id.ToString(CultureInfo.InvariantCulture)]))
         {
-            kill.WaitForExit();
+            await kill.WaitForExitAsync();
         }
 
-        process.WaitForExit();
-        Assert.Equal((130, string.Empty), (process.ExitCode, output.GetAwaiter().GetResult()));
-        Assert.Contains(Refusals.BrokenOff, error.GetAwaiter().GetResult(), StringComparison.Ordinal);
+        await process.WaitForExitAsync();
+        Assert.Equal((130, string.Empty), (process.ExitCode, await output));
+        Assert.Contains(Refusals.BrokenOff, await error, StringComparison.Ordinal);
     }
 
     private static (int Code, string Out, string Error) Start(string directory, params string[] words)
