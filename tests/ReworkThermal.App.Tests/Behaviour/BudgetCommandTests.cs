@@ -17,7 +17,7 @@ public sealed class BudgetCommandTests
             JsonElement share = g.GetProperty("share");
             Assert.True(share.GetProperty("low").GetDouble() <= share.GetProperty("central").GetDouble());
             Assert.True(share.GetProperty("central").GetDouble() <= share.GetProperty("high").GetDouble());
-            Assert.Contains(g.GetProperty("support").GetString(), (string[])["supported", "form only", "judgement"]);
+            Assert.Contains(g.GetProperty("support").GetString(), (string[])["supported", "supported in form", "judgement"]);
         });
         Assert.Contains(pad.GetProperty("band").GetString(), (string[])["low", "raised", "high", "stop"]);
         Assert.True(pad.GetProperty("earlier_heat_assumed").GetBoolean());
