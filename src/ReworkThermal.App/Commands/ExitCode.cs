@@ -18,6 +18,9 @@ internal static class ExitCode
     /// <summary>The job store cannot be used.</summary>
     internal const int StoreTrouble = 4;
 
+    /// <summary>Standard output cannot be written (the value of EX_IOERR in sysexits.h).</summary>
+    internal const int OutputLost = 74;
+
     /// <summary>A fault of the program itself (the value of EX_SOFTWARE in sysexits.h).</summary>
     internal const int ProgramFault = 70;
 }

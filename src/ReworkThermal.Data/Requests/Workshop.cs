@@ -56,7 +56,7 @@ public sealed record Workshop(
                 $"profiles/laminates/{l.Key}.toml",
                 0,
                 "class",
-                $"'{l.Value.ClassName}' is not a class of limits/laminate-classes.toml; known: {string.Join(", ", limits.Laminates.Select(c => c.Name))}"))];
+                $"'{BadValue.Shown(l.Value.ClassName)}' is not a class of limits/laminate-classes.toml; known: {string.Join(", ", limits.Laminates.Select(c => c.Name))}"))];
         if (problems.Count > 0)
         {
             throw new DataFileException(problems);

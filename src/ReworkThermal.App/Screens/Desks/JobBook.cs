@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data;
 using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Screens.Desks;
@@ -7,7 +8,8 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="store">Where the jobs are; disposed with the book.</param>
 /// <param name="clock">Gives the time of recording.</param>
 /// <param name="ids">Names new jobs.</param>
-internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids) : IJobBook
+/// <param name="outputs">Gives the way to write files.</param>
+internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids, Func<OutputFiles> outputs) : IJobBook
 {
     private readonly JobDesk _desk = new(store, clock, ids);
 
@@ -19,7 +21,7 @@ internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids
 
     public RecordOutcome Record(JobId job, JobEvent what) => _desk.Record(job, what);
 
-    public void Export(JobId job, string path) => JobArchive.ExportTo(store, [job], Path.GetFullPath(path), force: false);
+    public void Export(JobId job, string path) => JobArchive.ExportTo(store, [job], Path.GetFullPath(path), force: false, outputs());
 
     public void Dispose() => store.Dispose();
 }
