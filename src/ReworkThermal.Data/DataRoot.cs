@@ -77,13 +77,7 @@ public sealed class DataRoot(string folder, string? own = null)
 
     /// <summary>Full paths of all data files, shipped and the user's own; naming them uses none.</summary>
     public IReadOnlyList<string> AllPaths =>
-    [
-        .. from root in new[] { folder, own }
-           where root is not null
-           from below in new[] { "alloys", "profiles" }
-           from name in Below(root, below)
-           select Path.Combine(root, Local(name)),
-    ];
+        [.. PathsBelow(folder), .. own is null ? [] : PathsBelow(own)];
 
     /// <summary>The bibliography of a data folder: the shipped one, with the entries of the user's own beside it.</summary>
     /// <param name="name"><c>alloys</c> or <c>profiles</c>.</param>
@@ -155,6 +149,9 @@ public sealed class DataRoot(string folder, string? own = null)
             ? Directory.EnumerateFiles(path, "*.toml", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(root, f).Replace('\\', '/'))
             : [];
     }
+
+    private static IEnumerable<string> PathsBelow(string root) =>
+        Below(root, "alloys").Concat(Below(root, "profiles")).Select(name => Path.Combine(root, Local(name)));
 
     private bool IsOwn(string path) => own is not null && path.StartsWith(own + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 

@@ -58,7 +58,7 @@ internal sealed partial record FileMark(bool IsRegular, bool IsFolder, long Size
 
     // The runtime's own stat: one layout on every Unix (src/native/libs/System.Native/pal_io.h, FileStatus), where libc's differs.
     [LibraryImport("libSystem.Native", EntryPoint = "SystemNative_Stat", StringMarshalling = StringMarshalling.Utf8)]
-    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories | DllImportSearchPath.AssemblyDirectory)]
+    [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static unsafe partial int Stat(string path, UnixStatus* status);
 
     [LibraryImport("kernel32.dll", EntryPoint = "GetFileType")]

@@ -30,7 +30,7 @@ public sealed class OutputTests
         [
             .. _beside.Select(b => bench.Store + b),
             Path.Combine(linked, "jobs.db"),
-            Path.Combine(bench.Folder.Path, "by-folder", "..", Path.GetFileName(bench.Folder.Path), "jobs.db"),
+            Path.Combine(bench.Folder.Path, "..", Path.GetFileName(bench.Folder.Path), "jobs.db"),
             Path.GetRelativePath(Environment.CurrentDirectory, bench.Store),
             Path.Combine(bench.Folder.Path, "by-link"),
             Path.Combine(bench.Folder.Path, "by-hard-link"),
