@@ -2,9 +2,35 @@ using System.Text;
 
 namespace ReworkThermal.Data;
 
-/// <summary>Rows and cells of comma-separated text as RFC 4180 describes it: cells in double quotes may hold commas, quotes and line breaks.</summary>
-internal static class CsvCells
+/// <summary>
+/// Rows and cells of comma-separated text as RFC 4180 describes it: cells in double quotes may hold commas, quotes and line breaks. Text
+/// that a spreadsheet would run carries a guard, an apostrophe before it (OWASP, "CSV Injection"); numbers never do.
+/// </summary>
+public static class CsvCells
 {
+    private const char Guard = '\'';
+    private const string Runs = "=+-@\t\r";
+
+    /// <summary>Text as a cell, with a guard before what a spreadsheet would run, and before what would be taken for guarded.</summary>
+    /// <param name="text">Any text.</param>
+    /// <returns>The cell; <see cref="Unguarded"/> gives the text back.</returns>
+    public static string Guarded(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return text.Length > 0 && (Runs.Contains(text[0], StringComparison.Ordinal) || IsGuarded(text)) ? Guard + text : text;
+    }
+
+    /// <summary>Takes the guard off a cell of text; an apostrophe before anything else belongs to the text.</summary>
+    /// <param name="cell">The cell.</param>
+    /// <returns>The text.</returns>
+    public static string Unguarded(string cell)
+    {
+        ArgumentNullException.ThrowIfNull(cell);
+        return IsGuarded(cell) ? cell[1..] : cell;
+    }
+
+    private static bool IsGuarded(string cell) => cell.Length > 1 && cell[0] == Guard && (cell[1] == Guard || Runs.Contains(cell[1], StringComparison.Ordinal));
+
     /// <summary>Splits the text of a file that somebody else wrote into rows; a byte order mark is passed over.</summary>
     /// <param name="text">The text.</param>
     /// <param name="file">Name for messages.</param>
@@ -69,7 +95,9 @@ internal static class CsvCells
     }
 
     /// <summary>Writes one row, in quotes where needed.</summary>
-    internal static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(c =>
+    /// <param name="cells">The cells; text among them is guarded already.</param>
+    /// <returns>The row without its end of line.</returns>
+    public static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(c =>
         c.AsSpan().ContainsAny(",\"\r\n") ? '"' + c.Replace("\"", "\"\"", StringComparison.Ordinal) + '"' : c));
 
     private static string Plain(string text, ref int at)

@@ -7,6 +7,14 @@ namespace ReworkThermal.Data;
 /// <param name="Rule">What is wrong and what would be right, as one clause.</param>
 public sealed record DataFileProblem(string File, int Line, string Field, string Rule)
 {
+    /// <summary>Field name with its tables; a long one is cut.</summary>
+    public string Field { get; } = BadValue.Shown(Field);
+
+    /// <summary>What is wrong and what would be right; a clause that goes on and on is cut.</summary>
+    public string Rule { get; } = Rule.Length <= MostRule ? Rule : Rule[..MostRule] + "...";
+
+    private const int MostRule = 700;
+
     /// <summary>One sentence with place and rule.</summary>
     /// <returns>For example <c>case.toml, line 12, board.thickness: must be above 0 mm, got -1.6 mm</c>.</returns>
     public override string ToString()

@@ -15,6 +15,7 @@ public sealed class DataRoot(string folder, string? own = null)
     private const string Sources = "sources.toml";
 
     private readonly ConcurrentDictionary<string, OwnFile> _used = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, IReadOnlyList<DataFileProblem>> _leftOut = new(StringComparer.Ordinal);
 
     /// <summary>The data that came with the program, beside its binary, whatever the working directory is.</summary>
     public static DataRoot BesideProgram { get; } = new(AppContext.BaseDirectory);
@@ -30,6 +31,15 @@ public sealed class DataRoot(string folder, string? own = null)
 
     /// <summary>Files of the user's own folder that have been handed out so far, in order of name: what an answer may rest on.</summary>
     public IReadOnlyList<OwnFile> UsedOwnFiles => [.. _used.Values.OrderBy(f => f.Name, StringComparer.Ordinal)];
+
+    /// <summary>
+    /// The first complaint of each file that was left out, in order of path: an own file that is not in order must not stop what does not
+    /// need it, and what needs it will not find it.
+    /// </summary>
+    public IReadOnlyList<DataFileProblem> LeftOut => [.. AllLeftOut.DistinctBy(p => p.File)];
+
+    /// <summary>Every complaint of the files that were left out.</summary>
+    internal IEnumerable<DataFileProblem> AllLeftOut => _leftOut.OrderBy(f => f.Key, StringComparer.Ordinal).SelectMany(f => f.Value);
 
     /// <summary>Files of the user's own folder that are never read, by full path: thermodynamic systems are always the shipped ones.</summary>
     public IReadOnlyList<string> UnreadOwnFiles => own is null ? [] : [.. Below(own, SystemsFolder).Order(StringComparer.Ordinal).Select(n => Path.Combine(own, Local(n)))];
@@ -65,6 +75,10 @@ public sealed class DataRoot(string folder, string? own = null)
             .Select(n => (n, File(n)))];
     }
 
+    /// <summary>Full paths of all data files, shipped and the user's own; naming them uses none.</summary>
+    public IReadOnlyList<string> AllPaths =>
+        [.. PathsBelow(folder), .. own is null ? [] : PathsBelow(own)];
+
     /// <summary>The bibliography of a data folder: the shipped one, with the entries of the user's own beside it.</summary>
     /// <param name="name"><c>alloys</c> or <c>profiles</c>.</param>
     /// <returns>The bibliography.</returns>
@@ -73,7 +87,40 @@ public sealed class DataRoot(string folder, string? own = null)
     {
         ArgumentNullException.ThrowIfNull(name);
         Bibliography shipped = Bibliography.Load(Path.Combine(folder, name, Sources));
-        return OwnPathOrNull($"{name}/{Sources}") is { } path ? shipped.With(Bibliography.Load(path)) : shipped;
+        if (OwnPathOrNull($"{name}/{Sources}") is not { } path)
+        {
+            return shipped;
+        }
+
+        try
+        {
+            return shipped.With(Bibliography.Load(path));
+        }
+        catch (DataFileException broken) when (LeavesOut(path, broken))
+        {
+            return shipped;
+        }
+    }
+
+    /// <summary>Leaves a file of a folder out that cannot be used: the user's own, or one that leans on such a file.</summary>
+    /// <param name="path">Its full path.</param>
+    /// <param name="broken">What is wrong with it.</param>
+    /// <returns>Whether it is left out; if not, the complaint stands.</returns>
+    public bool LeavesOut(string path, DataFileException broken)
+    {
+        ArgumentNullException.ThrowIfNull(path);
+        ArgumentNullException.ThrowIfNull(broken);
+        bool leaves = IsOwn(path) || !_leftOut.IsEmpty;
+        if (leaves)
+        {
+            _leftOut[path] = broken.Problems;
+            foreach ((string name, OwnFile _) in _used.Where(u => u.Value.Path == path))
+            {
+                _ = _used.TryRemove(name, out _);
+            }
+        }
+
+        return leaves;
     }
 
     /// <summary>How a file is named in messages: shipped ones below the root, the user's own by their full path.</summary>
@@ -92,7 +139,7 @@ public sealed class DataRoot(string folder, string? own = null)
     private static IEnumerable<string> NamesIn(string root, string name)
     {
         string path = Path.Combine(root, Local(name));
-        return Directory.Exists(path) ? Directory.EnumerateFiles(path, "*.toml").Select(f => Path.GetFileName(f)) : [];
+        return Directory.Exists(path) ? Directory.EnumerateFileSystemEntries(path, "*.toml").Select(f => Path.GetFileName(f)) : [];
     }
 
     private static IEnumerable<string> Below(string root, string name)
@@ -103,10 +150,13 @@ public sealed class DataRoot(string folder, string? own = null)
             : [];
     }
 
+    private static IEnumerable<string> PathsBelow(string root) =>
+        Below(root, "alloys").Concat(Below(root, "profiles")).Select(name => Path.Combine(root, Local(name)));
+
     private bool IsOwn(string path) => own is not null && path.StartsWith(own + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private string? OwnPathOrNull(string name) =>
-        own is not null && !IsSystem(name) && Path.Combine(own, Local(name)) is string path && System.IO.File.Exists(path)
+        own is not null && !IsSystem(name) && Path.Combine(own, Local(name)) is string path && Path.Exists(path)
             ? path
             : null;
 

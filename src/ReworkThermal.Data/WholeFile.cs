@@ -1,6 +1,6 @@
 namespace ReworkThermal.Data;
 
-/// <summary>Writes a file whole or not at all: beside its place first, then moved there.</summary>
+/// <summary>Writes the files that the program keeps for itself, whole or not at all: beside their place first, then moved there. Files that a user names go through <see cref="OutputFiles"/>.</summary>
 internal static class WholeFile
 {
     /// <summary>Writes a file.</summary>

@@ -19,10 +19,10 @@ internal static class CommandTree
         RootCommand root = new(HelpText.Program) { json, options.Store };
         root.Directives.Clear();
         ScreensCommand.Attach(root, shell, options.Store);
-        root.Add(MeltCommand.Define(shell, json));
+        root.Add(MeltCommand.Define(shell, options));
         root.Add(DiluteCommand.Define(shell, json));
         root.Add(CleanCommand.Define(shell, json));
-        root.Add(HeatCommand.Define(shell, json));
+        root.Add(HeatCommand.Define(shell, options));
         root.Add(PlanCommand.Define(shell, json));
         root.Add(CalibrateCommand.Define(shell, json));
         root.Add(TriageCommand.Define(shell, json));

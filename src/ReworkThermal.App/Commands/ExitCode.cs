@@ -21,6 +21,9 @@ internal static class ExitCode
     /// <summary>Broken off by the keyboard before there was an answer (128 + SIGINT, the shells' convention).</summary>
     internal const int BrokenOff = 130;
 
+    /// <summary>Standard output cannot be written (the value of EX_IOERR in sysexits.h).</summary>
+    internal const int OutputLost = 74;
+
     /// <summary>A fault of the program itself (the value of EX_SOFTWARE in sysexits.h).</summary>
     internal const int ProgramFault = 70;
 }

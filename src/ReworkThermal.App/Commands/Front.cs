@@ -15,15 +15,29 @@ namespace ReworkThermal.App.Commands;
 /// </summary>
 internal static class Front
 {
+    private const int MostProblems = 10;
+
     /// <summary>Runs one command line.</summary>
     /// <param name="words">The command line without the program's name.</param>
     /// <param name="shell">Streams, data and manners.</param>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
     internal static int Run(IReadOnlyList<string> words, Shell shell)
     {
-        int code = Guarded(words, shell);
-        shell.Out.Flush();
-        return code;
+        try
+        {
+            int code = Guarded(words, shell);
+            shell.Out.Flush();
+            foreach (DataFileProblem problem in shell.Data.LeftOut)
+            {
+                _ = Complain(shell, code, Refusals.LeftOut(problem.ToString()));
+            }
+
+            return code;
+        }
+        catch (OutputLostException lost)
+        {
+            return WithoutOutput(lost, kept: null, shell);
+        }
     }
 
     private static int Guarded(IReadOnlyList<string> words, Shell shell)
@@ -53,7 +67,7 @@ internal static class Front
         }
         catch (DataFileException broken)
         {
-            return Complain(shell, ExitCode.BadData, broken.Problems.Count > 0 ? [.. broken.Problems.Select(p => p.ToString())] : [broken.Message]);
+            return Complain(shell, ExitCode.BadData, Sentences(broken));
         }
         catch (JobStoreException trouble)
         {
@@ -64,7 +78,7 @@ internal static class Front
             return Complain(shell, ExitCode.BrokenOff, Refusals.BrokenOff);
         }
 #pragma warning disable CA1031 // The last resort: whatever went wrong, the user gets a sentence, not a stack trace.
-        catch (Exception fault)
+        catch (Exception fault) when (fault is not OutputLostException)
 #pragma warning restore CA1031
         {
             return Complain(shell, ExitCode.ProgramFault, shell.ShowsTrace ? [fault.ToString()] : [Refusals.ProgramFault(fault.Message), Refusals.TraceHint]);
@@ -81,17 +95,13 @@ internal static class Front
         switch (reply)
         {
             case Reply.Answered answered:
-                Print(answered.Report, asJson, shell);
-                return ExitCode.Done;
+                return Print(answered.Report, ExitCode.Done, asJson, shell);
             case Reply.AnsweredNo no:
-                Print(no.Report, asJson, shell);
-                return ExitCode.AnswerIsNo;
+                return Print(no.Report, ExitCode.AnswerIsNo, asJson, shell);
             case Reply.AnsweredBroken broken:
-                Print(broken.Report, asJson, shell);
-                return ExitCode.BadData;
+                return Print(broken.Report, ExitCode.BadData, asJson, shell);
             case Reply.AnsweredStoreTrouble trouble:
-                Print(trouble.Report, asJson, shell);
-                return ExitCode.StoreTrouble;
+                return Print(trouble.Report, ExitCode.StoreTrouble, asJson, shell);
             case Reply.Misused misused:
                 return Complain(shell, ExitCode.Usage, misused.Sentence);
             case Reply.Unusable unusable:
@@ -101,7 +111,26 @@ internal static class Front
         }
     }
 
-    private static void Print(IRenderedReport answer, bool asJson, Shell shell)
+    private static int Print(IRenderedReport answer, int code, bool asJson, Shell shell)
+    {
+        try
+        {
+            Write(answer, asJson, shell);
+            shell.Out.Flush();
+            return code;
+        }
+        catch (OutputLostException lost)
+        {
+            return WithoutOutput(lost, answer.Kept, shell);
+        }
+    }
+
+    // A reader that went away has read enough; only what was kept is worth saying then.
+    private static int WithoutOutput(OutputLostException lost, string? kept, Shell shell) => lost.ByReader && kept is null
+        ? ExitCode.OutputLost
+        : Complain(shell, ExitCode.OutputLost, Refusals.OutputLost(lost.Message, kept));
+
+    private static void Write(IRenderedReport answer, bool asJson, Shell shell)
     {
         IRenderedReport report = shell.Data.UsedOwnFiles is { Count: > 0 } own ? new OwnDataMark(answer, own) : answer;
         if (asJson)
@@ -124,6 +153,13 @@ internal static class Front
 
         return code;
     }
+
+    private static IEnumerable<string> Sentences(DataFileException broken) => broken.Problems.Count switch
+    {
+        0 => [broken.Message],
+        > MostProblems => [.. broken.Problems.Take(MostProblems).Select(p => p.ToString()), Refusals.MoreProblems(broken.Problems.Count, MostProblems)],
+        _ => broken.Problems.Select(p => p.ToString()),
+    };
 
     private static bool AsksForHelp(ParseResult parse) => parse.Action is System.CommandLine.Help.HelpAction;
 

@@ -14,28 +14,31 @@ namespace ReworkThermal.App.Commands;
 internal static class HeatCommand
 {
     /// <summary>Defines the command.</summary>
-    internal static Command Define(Shell shell, Option<bool> json)
+    internal static Command Define(Shell shell, JobOptions options)
     {
         Argument<string> path = FilePaths.Argument("case", HelpText.Case);
-        Option<string?> csv = OutputFiles.CsvOption();
-        Option<string?> plot = OutputFiles.PlotOption();
-        Command command = new("heat", HelpText.Heat) { path, csv, plot };
+        FigureFiles figures = new(options);
+        Command command = new("heat", HelpText.Heat) { path };
+        figures.AddTo(command);
         command.SetAction(parse => Front.Show(
-            Answer(shell, parse.GetRequiredValue(path), parse.GetValue(csv), parse.GetValue(plot)),
-            parse.GetValue(json),
+            Answer(
+                shell,
+                parse.GetRequiredValue(path),
+                view => figures.Write(parse, shell, [parse.GetRequiredValue(path)], view.ToCsv, view.ToChart)),
+            parse.GetValue(options.Json),
             shell));
         return command;
     }
 
-    private static Reply Answer(Shell shell, string path, string? csv, string? plot) =>
+    private static Reply Answer(Shell shell, string path, Func<HeatView, string?> write) =>
         HeatCaseFile.Read(path, () => Workshop.Load(shell.Data)) switch
         {
-            HeatCase.Posed posed => Run(path, posed, HeatSolver.Solve(posed.Problem, posed.Settings, shell.Cancellation), [], [], csv, plot),
-            HeatCase.AtJoint joint => AtJoint(shell, path, joint, csv, plot),
+            HeatCase.Posed posed => Run(path, posed, HeatSolver.Solve(posed.Problem, posed.Settings, shell.Cancellation), [], [], write),
+            HeatCase.AtJoint joint => AtJoint(shell, path, joint, write),
             _ => throw new InvalidOperationException("unknown kind of case"),
         };
 
-    private static Reply AtJoint(Shell shell, string path, HeatCase.AtJoint joint, string? csv, string? plot)
+    private static Reply AtJoint(Shell shell, string path, HeatCase.AtJoint joint, Func<HeatView, string?> write)
     {
         MeltingShelf shelf = new(shell.Data);
         switch (shelf.Engine.MeltingOf(joint.Mix))
@@ -49,8 +52,7 @@ internal static class HeatCommand
                     HeatSolver.Solve(problem, joint.Settings, shell.Cancellation),
                     [.. joint.Notes, .. melting.Caveats],
                     shelf.SourcesFor(joint.Mix),
-                    csv,
-                    plot);
+                    write);
             case MeltingOutcome.NotConverged failed:
                 return new Reply.AnsweredNo(new FailureView(joint.Title, failed.Reason));
             case MeltingOutcome.OutsideModel outside:
@@ -66,8 +68,7 @@ internal static class HeatCommand
         HeatOutcome outcome,
         IReadOnlyList<string> notes,
         IReadOnlyList<string> sources,
-        string? csv,
-        string? plot)
+        Func<HeatView, string?> write)
     {
         switch (outcome)
         {
@@ -77,7 +78,7 @@ internal static class HeatCommand
                 return new Reply.AnsweredNo(new FailureView(heatCase.Title, failed.Reason));
             case HeatOutcome.Completed completed:
                 HeatView view = new(HeatReporting.Of(heatCase.Title, completed.Run, notes, sources));
-                return (OutputFiles.WriteCsv(csv, view.ToCsv) ?? OutputFiles.WritePlot(plot, view.ToChart)) is { } complaint
+                return write(view) is { } complaint
                     ? new Reply.Misused(complaint)
                     : new Reply.Answered(view);
             default:

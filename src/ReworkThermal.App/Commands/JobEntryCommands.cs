@@ -6,6 +6,7 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Data;
 using ReworkThermal.Data.Pinouts;
 
 namespace ReworkThermal.App.Commands;
@@ -35,8 +36,8 @@ internal static class JobEntryCommands
             (parse.GetValue(pinout), parse.GetValue(from), parse.GetValue(to)) switch
             {
                 ({ } name, null, null) => FromPinout(shell, access, picked, name),
-                (null, { } file, null) => access.RecordAll(picked, PinRow.Events(PinCsv.Read(UserFiles.Read(file), file))),
-                (null, null, { } file) => Write(picked.State, file, parse.GetValue(force)),
+                (null, { } file, null) => access.RecordAll(picked, PinRow.Events(PinCsv.Read(InputFile.ReadText(file, InputFile.MostPins), file))),
+                (null, null, { } file) => Write(picked.State, file, Outputs.Of(shell.Data, parse.GetValue(options.Store)), parse.GetValue(force)),
                 _ => new Reply.Misused(JobWords.OnePinSource),
             }));
         return command;
@@ -50,8 +51,8 @@ internal static class JobEntryCommands
             : new Reply.Misused(JobWords.UnknownProfile("pin-out", name, known));
     }
 
-    private static Reply Write(JobState state, string path, bool force) =>
-        UserFiles.Write(path, Encoding.UTF8.GetBytes(PinCsv.Write(PinRow.Of(state))), force) is { } complaint
+    private static Reply Write(JobState state, string path, OutputFiles outputs, bool force) =>
+        outputs.WriteAll(Outputs.Contents([(path, Encoding.UTF8.GetBytes(PinCsv.Write(PinRow.Of(state))))]), force) is { } complaint
             ? new Reply.Misused(complaint)
             : new Reply.Answered(new WrittenView(path));
 

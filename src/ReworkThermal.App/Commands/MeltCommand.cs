@@ -11,26 +11,30 @@ namespace ReworkThermal.App.Commands;
 internal static class MeltCommand
 {
     /// <summary>Defines the command.</summary>
-    internal static Command Define(Shell shell, Option<bool> json)
+    internal static Command Define(Shell shell, JobOptions options)
     {
         Argument<string> composition = new("composition") { Description = HelpText.Composition };
         Option<bool> curve = new("--curve") { Description = HelpText.Curve };
-        Option<string?> csv = OutputFiles.CsvOption();
-        Option<string?> plot = OutputFiles.PlotOption();
-        Command command = new("melt", HelpText.Melt) { composition, curve, csv, plot };
+        FigureFiles figures = new(options);
+        Command command = new("melt", HelpText.Melt) { composition, curve };
+        figures.AddTo(command);
         command.SetAction(parse => Front.Show(
-            Answer(shell, parse.GetRequiredValue(composition), parse.GetValue(curve), parse.GetValue(csv), parse.GetValue(plot)),
-            parse.GetValue(json),
+            Answer(
+                shell,
+                parse.GetRequiredValue(composition),
+                parse.GetValue(curve) || figures.AreWanted(parse),
+                view => figures.Write(parse, shell, [], view.ToCsv, view.ToChart)),
+            parse.GetValue(options.Json),
             shell));
         return command;
     }
 
-    private static Reply Answer(Shell shell, string text, bool wantsCurve, string? csv, string? plot)
+    private static Reply Answer(Shell shell, string text, bool wantsCurve, Func<MeltCurveView, string?> write)
     {
         MeltingShelf shelf = new(shell.Data);
         return shelf.Alloys.Find(text) switch
         {
-            DesignationReading.Accepted accepted when wantsCurve || csv is not null || plot is not null => Curve(shelf, accepted, csv, plot),
+            DesignationReading.Accepted accepted when wantsCurve => Curve(shelf, accepted, write),
             DesignationReading.Accepted accepted => Summary(shelf, accepted),
             DesignationReading.Refused unusable => new Reply.Misused(unusable.Reason),
             _ => throw new InvalidOperationException("unknown kind of reading"),
@@ -44,7 +48,7 @@ internal static class MeltCommand
         return report is MeltReport.Computed ? new Reply.Answered(new MeltView(report)) : new Reply.AnsweredNo(new MeltView(report));
     }
 
-    private static Reply Curve(MeltingShelf shelf, DesignationReading.Accepted solder, string? csv, string? plot)
+    private static Reply Curve(MeltingShelf shelf, DesignationReading.Accepted solder, Func<MeltCurveView, string?> write)
     {
         IReadOnlyList<string> sources = shelf.SourcesFor(solder.Fractions);
         if (shelf.Engine.MeltingOf(solder.Fractions) is not MeltingOutcome.Found found)
@@ -53,7 +57,7 @@ internal static class MeltCommand
         }
 
         MeltCurveView view = new(MeltReporting.Curve(found.Behaviour, solder.Notes, sources));
-        return (OutputFiles.WriteCsv(csv, view.ToCsv) ?? OutputFiles.WritePlot(plot, view.ToChart)) is { } complaint
+        return write(view) is { } complaint
             ? new Reply.Misused(complaint)
             : new Reply.Answered(view);
     }

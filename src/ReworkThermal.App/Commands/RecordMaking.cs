@@ -66,7 +66,14 @@ internal static class RecordMaking
         foreach ((string name, string path) in root.AllFiles("alloys").Concat(root.AllFiles("profiles")))
         {
             hash.AppendData(Encoding.UTF8.GetBytes(name));
-            hash.AppendData(File.ReadAllBytes(path));
+            try
+            {
+                hash.AppendData(InputFile.ReadBytes(path, InputFile.MostData));
+            }
+            catch (DataFileException broken) when (root.LeavesOut(path, broken))
+            {
+                // Its name counts; what it says is not in force.
+            }
         }
 
         return Convert.ToHexStringLower(hash.GetHashAndReset())[..FingerprintDigits];

@@ -30,7 +30,7 @@ internal static class ReportCommand
                 files.Add((text, Encoding.UTF8.GetBytes(RecordMarkdown.Of(record))));
             }
 
-            if (UserFiles.WriteAll(files, parse.GetValue(force)) is { } complaint)
+            if (Outputs.Of(shell.Data, parse.GetValue(options.Store)).WriteAll(Outputs.Contents(files), parse.GetValue(force)) is { } complaint)
             {
                 return new Reply.Misused(complaint);
             }

@@ -2,6 +2,7 @@ using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Commands;
@@ -27,7 +28,7 @@ internal static class StoreCommand
         Command command = new("backup", HelpText.StoreBackup) { path, force };
         command.SetAction(parse => options.OnStore(parse, shell, mayCreate: false, access =>
         {
-            access.Store.BackupTo(parse.GetRequiredValue(path), parse.GetValue(force));
+            access.Store.BackupTo(parse.GetRequiredValue(path), parse.GetValue(force), Outputs.Of(shell.Data, access.Store.Path));
             return new Reply.Answered(new WrittenView(parse.GetRequiredValue(path)));
         }));
         return command;
@@ -61,7 +62,7 @@ internal static class StoreCommand
             }
 
             IReadOnlyList<JobId>? which = pick is JobPick.Picked picked ? [picked.State.Id] : null;
-            JobArchive.ExportTo(access.Store, which, parse.GetRequiredValue(path), parse.GetValue(force));
+            JobArchive.ExportTo(access.Store, which, parse.GetRequiredValue(path), parse.GetValue(force), Outputs.Of(shell.Data, access.Store.Path));
             return new Reply.Answered(new WrittenView(parse.GetRequiredValue(path)));
         }));
         return command;
@@ -72,7 +73,7 @@ internal static class StoreCommand
         Argument<string> path = FilePaths.Argument("file", HelpText.SourceFile);
         Command command = new("import", HelpText.StoreImport) { path };
         command.SetAction(parse => options.OnStore(parse, shell, mayCreate: true, access =>
-            new Reply.Answered(new ImportView(JobArchive.ImportFrom(access.Store, parse.GetRequiredValue(path))))));
+            new Reply.Answered(new ImportView(JobArchive.ImportFrom(access.Store, parse.GetRequiredValue(path), AlloyShelf.Load(shell.Data).Find)))));
         return command;
     }
 

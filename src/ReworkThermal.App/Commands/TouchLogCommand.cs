@@ -4,6 +4,7 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
+using ReworkThermal.Data;
 using ReworkThermal.Data.Measurements;
 using UnitsNet;
 
@@ -72,7 +73,7 @@ internal sealed class TouchLogCommand(Shell shell, JobOptions options)
             return new Reply.Misused(TouchWords.AlloyNeeded);
         }
 
-        TemperatureHistory? measured = parse.GetValue(_series) is { } file ? SeriesCsv.Read(UserFiles.Read(file), file) : null;
+        TemperatureHistory? measured = parse.GetValue(_series) is { } file ? SeriesCsv.Read(InputFile.ReadText(file, InputFile.MostSeries), file) : null;
         double? seconds = parse.GetValue(_seconds) ?? (measured is null ? null : Math.Max(0.05, measured.Seconds[^1]));
         if (seconds is not { } dwell)
         {

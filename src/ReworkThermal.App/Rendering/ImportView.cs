@@ -9,10 +9,13 @@ namespace ReworkThermal.App.Rendering;
 internal sealed class ImportView(ImportSummary summary) : IRenderedReport
 {
     /// <inheritdoc/>
+    public string Kept => StoreWords.Imported(summary.NewJobs, summary.NewEntries, summary.KnownEntries);
+
+    /// <inheritdoc/>
     public void WriteText(Page page)
     {
         page.Heading(StoreWords.ImportTitle);
-        page.Paragraph(StoreWords.Imported(summary.NewJobs, summary.NewEntries, summary.KnownEntries));
+        page.Paragraph(Kept);
     }
 
     /// <inheritdoc/>

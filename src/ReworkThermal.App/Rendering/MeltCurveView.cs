@@ -59,7 +59,7 @@ internal sealed class MeltCurveView(MeltCurveReport report) : IRenderedReport
             CsvText.Number(p.Temperature.DegreesCelsius, 2),
             CsvText.Number(p.LiquidFraction, 6),
             CsvText.Number(p.Enthalpy.KilojoulesPerKilogram, 3),
-            string.Join('+', p.Phases),
+            CsvText.Text(string.Join('+', p.Phases)),
         ]));
 
     /// <summary>The curve as a chart: liquid share against temperature.</summary>

@@ -10,6 +10,9 @@ namespace ReworkThermal.App.Rendering;
 internal sealed class OwnDataMark(IRenderedReport report, IReadOnlyList<OwnFile> own) : IRenderedReport
 {
     /// <inheritdoc/>
+    public string? Kept => report.Kept;
+
+    /// <inheritdoc/>
     public void WriteText(Page page)
     {
         report.WriteText(page);

@@ -17,12 +17,15 @@ internal sealed class RecordedView(IReadOnlyList<JobEntry> entries, JobState sta
     }
 
     /// <inheritdoc/>
+    public string Kept => entries.Count == 1
+        ? JobWords.Recorded(entries[0].Number, EventWords.Of(entries[0].What))
+        : JobWords.RecordedMany(entries.Count, entries[0].Number, entries[^1].Number);
+
+    /// <inheritdoc/>
     public void WriteText(Page page)
     {
         page.Heading(JobWords.Title(state));
-        page.Paragraph(entries.Count == 1
-            ? JobWords.Recorded(entries[0].Number, EventWords.Of(entries[0].What))
-            : JobWords.RecordedMany(entries.Count, entries[0].Number, entries[^1].Number));
+        page.Paragraph(Kept);
         page.List(JobWords.NextHeading, [EventWords.Of(NextStep.Of(state))]);
         page.List(CommonWords.Notes, notes);
     }

@@ -15,10 +15,13 @@ namespace ReworkThermal.App.Rendering;
 internal sealed class TouchLoggedView(JobEntry entry, JobState state, IReadOnlyList<PadCost> costs, IReadOnlyList<string> notes) : IRenderedReport
 {
     /// <inheritdoc/>
+    public string Kept => JobWords.Recorded(entry.Number, EventWords.Of(entry.What));
+
+    /// <inheritdoc/>
     public void WriteText(Page page)
     {
         page.Heading(JobWords.Title(state));
-        page.Paragraph(JobWords.Recorded(entry.Number, EventWords.Of(entry.What)));
+        page.Paragraph(Kept);
         if (costs.Count > 0)
         {
             page.Heading(TouchWords.CostHeading);

@@ -9,7 +9,10 @@ namespace ReworkThermal.App.Rendering;
 internal sealed class WrittenView(string path) : IRenderedReport
 {
     /// <inheritdoc/>
-    public void WriteText(Page page) => page.Paragraph(JobWords.Written(VisibleText.Of(path)));
+    public string Kept => JobWords.Written(VisibleText.Of(path));
+
+    /// <inheritdoc/>
+    public void WriteText(Page page) => page.Paragraph(Kept);
 
     /// <inheritdoc/>
     public void WriteJson(Utf8JsonWriter json) => json.Text("written", VisibleText.Of(path));

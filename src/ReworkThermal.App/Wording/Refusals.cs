@@ -9,8 +9,6 @@ internal static class Refusals
 
     internal const string NoSuchFile = "there is no such file";
 
-    internal const string IsFolder = "it is a folder, not a file";
-
     internal const string TraceHint = "set REWORK_THERMAL_TRACE=1 to see where, and please report it with the command and its files.";
 
     internal const string RatioOrTarget = "give either --ratio, like 0.3, or --target-flow, like 170.";
@@ -34,6 +32,12 @@ internal static class Refusals
 
     internal static string HelpHint(string command) => $"try '{command} --help'.";
 
+    internal static string LeftOut(string problem) => $"left out: {problem}";
+
+    internal static string MoreProblems(int all, int shown) => string.Create(CultureInfo.InvariantCulture, $"{all} complaints in all; the first {shown} are shown.");
+
+    internal static string OutputLost(string why, string? kept) => $"standard output cannot be written: {why}. {kept ?? "No entry was recorded."}";
+
     internal static string ProgramFault(string message) => $"a fault of the program itself, not of your input: {message}";
 
     internal static string BothOrNone(params string[] options) => $"{string.Join(" and ", options)} belong together; give all of them or none.";
@@ -42,15 +46,7 @@ internal static class Refusals
 
     internal static string NoPath(string option, string kind) => $"{option} names no {kind}; got ''.";
 
-    internal static string NoFolder(string folder) => $"there is no folder '{folder}'";
-
-    internal static string Exists(string path) => $"'{path}' exists already and was left as it is; choose another name, or use --force to replace it.";
-
-    internal static string NamedTwice(string path) => $"'{path}' is named for two files; give each a name of its own.";
-
     internal static string UnknownPicture(string path) => $"--plot '{path}': a picture's name ends in .svg or .png.";
-
-    internal static string CannotWrite(string path, string why) => $"'{path}' cannot be written: {why}";
 
     internal static string NotANumber(string option, string text) =>
         $"{option} needs a number with a decimal point, like 0.3; got '{text}'.";

@@ -11,22 +11,34 @@ internal static class AlloyFiles
     private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(400);
 
     /// <summary>Reads alloys, in name order.</summary>
-    /// <param name="paths">Files of one alloy each.</param>
+    /// <param name="root">Where the data folders are.</param>
+    /// <param name="folder">Folder below the root whose files hold one alloy each.</param>
     /// <returns>The alloys.</returns>
     /// <exception cref="DataFileException">A file is not in order, or two files name the same alloy.</exception>
-    internal static IReadOnlyList<Alloy> ReadAll(IReadOnlyList<string> paths)
+    internal static IReadOnlyList<Alloy> ReadAll(DataRoot root, string folder)
     {
         SortedDictionary<string, Alloy> alloys = new(StringComparer.Ordinal);
-        foreach (string path in paths)
+        foreach (string path in root.Files(folder))
         {
-            Alloy alloy = Read(path);
-            if (!alloys.TryAdd(alloy.Name, alloy))
+            try
             {
-                throw new DataFileException([new DataFileProblem(path, 1, "name", $"'{alloy.Name}' is already the name of another alloy of this folder; a file of your own stands in for a shipped one of the same file name")]);
+                Add(Read(path), path, alloys);
+            }
+            catch (DataFileException broken) when (root.LeavesOut(path, broken))
+            {
+                // Said at the end of the command.
             }
         }
 
         return [.. alloys.Values];
+    }
+
+    private static void Add(Alloy alloy, string path, SortedDictionary<string, Alloy> alloys)
+    {
+        if (!alloys.TryAdd(alloy.Name, alloy))
+        {
+            throw new DataFileException([new DataFileProblem(path, 1, "name", $"'{BadValue.Shown(alloy.Name)}' is already the name of another alloy of this folder; a file of your own stands in for a shipped one of the same file name")]);
+        }
     }
 
     /// <summary>Reads one alloy file.</summary>

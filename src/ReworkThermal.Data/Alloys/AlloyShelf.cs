@@ -22,8 +22,8 @@ public sealed record AlloyShelf(
     {
         ArgumentNullException.ThrowIfNull(root);
         return new AlloyShelf(
-            AlloyFiles.ReadAll(root.Files("alloys/solders")),
-            AlloyFiles.ReadAll(root.Files("alloys/dilution")),
+            AlloyFiles.ReadAll(root, "alloys/solders"),
+            AlloyFiles.ReadAll(root, "alloys/dilution"),
             ElementFile.Read(root.File("alloys/elements.toml")),
             root.SourcesOf("alloys"));
     }

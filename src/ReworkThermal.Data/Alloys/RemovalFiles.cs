@@ -14,7 +14,20 @@ public static class RemovalFiles
     public static IReadOnlyList<RemovalMethod> Load(DataRoot root)
     {
         ArgumentNullException.ThrowIfNull(root);
-        return [.. root.Files("profiles/removal").Select(Read)];
+        List<RemovalMethod> methods = [];
+        foreach (string path in root.Files("profiles/removal"))
+        {
+            try
+            {
+                methods.Add(Read(path));
+            }
+            catch (DataFileException broken) when (root.LeavesOut(path, broken))
+            {
+                // Said at the end of the command.
+            }
+        }
+
+        return methods;
     }
 
     private static RemovalMethod Read(string path)

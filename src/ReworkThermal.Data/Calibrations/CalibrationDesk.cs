@@ -66,7 +66,7 @@ public sealed class CalibrationDesk(Workshop workshop, PhaseEngine engine)
 
     private static T Known<T>(IReadOnlyDictionary<string, T> shelf, ObservedTouch touch, string name) => shelf.TryGetValue(name, out T? item)
         ? item
-        : throw Unknown(touch, $"'{name}' is not known; choose from {string.Join(", ", shelf.Keys)}");
+        : throw Unknown(touch, $"'{BadValue.Shown(name)}' is not known; choose from {string.Join(", ", shelf.Keys)}");
 
     private static DataFileException Unknown(ObservedTouch touch, string rule) =>
         new([new DataFileProblem(FormattableString.Invariant($"observed touch {touch.Number}"), 0, string.Empty, rule)]);

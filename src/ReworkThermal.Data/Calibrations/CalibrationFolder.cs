@@ -28,11 +28,15 @@ public sealed class CalibrationFolder(string path)
         try
         {
             Directory.CreateDirectory(path);
-            WholeFile.Write(file, overwrite: true, beside => File.WriteAllText(beside, BoardRecordWriter.TextOf(record)));
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             throw new DataFileException([new DataFileProblem(file, 0, string.Empty, "cannot be written: " + problem.Message)]);
+        }
+
+        if (new OutputFiles([]).Write(file, force: true, draft => File.WriteAllText(draft, BoardRecordWriter.TextOf(record))) is { } complaint)
+        {
+            throw new DataFileException([new DataFileProblem(file, 0, string.Empty, complaint)]);
         }
     }
 

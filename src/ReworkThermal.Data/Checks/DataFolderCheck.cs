@@ -38,7 +38,8 @@ public static class DataFolderCheck
     public static IReadOnlyList<CheckLine> Run(DataRoot root)
     {
         ArgumentNullException.ThrowIfNull(root);
-        List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader)).Distinct()];
+        List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader)), .. root.AllLeftOut.Select(p => Line(root, p))];
+        complaints = [.. complaints.Distinct()];
         List<CheckLine> lines = [.. CheckFolder(root, "alloys", complaints), .. CheckFolder(root, "profiles", complaints)];
         IEnumerable<CheckLine> unread = root.UnreadOwnFiles.Select(f => new CheckLine(
             root.Shown(f),
@@ -73,7 +74,7 @@ public static class DataFolderCheck
             List<CheckLine> unlisted = [.. sources
                 .Where(s => bibliography?.Cite(s.Source) is null)
                 .Select(s => new CheckLine(shown, "sources", new CheckOutcome.Failed(string.Create(
-                    CultureInfo.InvariantCulture, $"line {s.Line} names the source '{s.Source}', which {Bibliographies} of its folder does not list"))))];
+                    CultureInfo.InvariantCulture, $"line {s.Line} names the source '{BadValue.Shown(s.Source)}', which {Bibliographies} of its folder does not list"))))];
             return unlisted.Count > 0
                 ? unlisted
                 : [new CheckLine(shown, "file", new CheckOutcome.Passed(string.Create(CultureInfo.InvariantCulture, $"sources named: {sources.Count}")))];
@@ -149,10 +150,10 @@ public static class DataFolderCheck
         }
     }
 
-    private static IEnumerable<CheckLine> Lines(DataRoot root, DataFileException broken) => broken.Problems.Select(p => new CheckLine(
-        root.Shown(p.File),
-        "file",
-        new CheckOutcome.Broken(PlaceOf(p) + p.Rule)));
+    private static IEnumerable<CheckLine> Lines(DataRoot root, DataFileException broken) => broken.Problems.Select(p => Line(root, p));
+
+    private static CheckLine Line(DataRoot root, DataFileProblem problem) =>
+        new(root.Shown(problem.File), "file", new CheckOutcome.Broken(PlaceOf(problem) + problem.Rule));
 
     private static string PlaceOf(DataFileProblem problem) => (problem.Line, problem.Field.Length) switch
     {

@@ -10,17 +10,8 @@ internal static class SourceKeys
     /// <param name="shownAs">Name for messages.</param>
     /// <returns>Source and line, in file order.</returns>
     /// <exception cref="DataFileException">The file cannot be read or is not valid TOML.</exception>
-    internal static IReadOnlyList<(string Source, int Line)> In(string path, string shownAs)
-    {
-        try
-        {
-            return [.. Walk(TomlTree.Parse(File.ReadAllText(path), shownAs))];
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            throw new DataFileException([new DataFileProblem(shownAs, 0, string.Empty, "cannot be read: " + problem.Message)]);
-        }
-    }
+    internal static IReadOnlyList<(string Source, int Line)> In(string path, string shownAs) =>
+        [.. Walk(TomlTree.Parse(InputFile.ReadText(path, InputFile.MostData, shownAs), shownAs))];
 
     private static IEnumerable<(string Source, int Line)> Walk(TomlValue value) => value switch
     {

@@ -15,7 +15,7 @@ internal static class LaminateClassReader
             LaminateLimits read = One(table, rated);
             if (classes.Any(c => c.Name == read.Name))
             {
-                throw table.Wrong("name", $"'{read.Name}' is used by an earlier class; names must differ");
+                throw table.Wrong("name", $"'{BadValue.Shown(read.Name)}' is used by an earlier class; names must differ");
             }
 
             classes.Add(read);

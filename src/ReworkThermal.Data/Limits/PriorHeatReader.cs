@@ -24,7 +24,7 @@ internal static class PriorHeatReader
                 RatedFields.Support(table));
             if (priors.Any(p => p.Name == read.Name))
             {
-                throw table.Wrong("name", $"'{read.Name}' is used by an earlier entry; names must differ");
+                throw table.Wrong("name", $"'{BadValue.Shown(read.Name)}' is used by an earlier entry; names must differ");
             }
 
             priors.Add(read);

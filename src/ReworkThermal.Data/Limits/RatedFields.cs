@@ -33,5 +33,5 @@ internal sealed class RatedFields(Bibliography bibliography)
 
     private Provenance Known(FieldReader from, Provenance provenance) => bibliography.Cite(provenance.Source) is not null
         ? provenance
-        : throw from.Wrong("source", $"names '{provenance.Source}', which is not in sources.toml; add it there, or write \"judgement, no source\"");
+        : throw from.Wrong("source", $"names '{BadValue.Shown(provenance.Source)}', which is not in sources.toml; add it there, or write \"judgement, no source\"");
 }

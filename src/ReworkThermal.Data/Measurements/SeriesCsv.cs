@@ -69,7 +69,7 @@ public static class SeriesCsv
             return number;
         }
 
-        problems.Add(new DataFileProblem(file, line, column, $"must be a number with a decimal point; got '{cell}'"));
+        problems.Add(new DataFileProblem(file, line, column, $"must be a number with a decimal point; got '{BadValue.Shown(cell)}'"));
         return double.NaN;
     }
 }

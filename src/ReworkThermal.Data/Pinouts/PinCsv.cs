@@ -9,7 +9,7 @@ namespace ReworkThermal.Data.Pinouts;
 
 /// <summary>
 /// Pins as comma-separated text for spreadsheets (RFC 4180, UTF-8). The first row names the columns; their order does not matter,
-/// and all but number, name, row, position and duty may be absent or empty.
+/// and all but number, name, row, position and duty may be absent or empty. Text that a spreadsheet would run is guarded.
 /// </summary>
 public static class PinCsv
 {
@@ -35,17 +35,17 @@ public static class PinCsv
             };
             _ = text.Append(CsvCells.Join(
             [
-                row.Pin.Number.Value,
-                row.Pin.Name,
+                CsvCells.Guarded(row.Pin.Number.Value),
+                CsvCells.Guarded(row.Pin.Name),
                 row.Pin.Row.ToString(CultureInfo.InvariantCulture),
                 row.Pin.Position.ToString("R", CultureInfo.InvariantCulture),
                 duty,
-                destination,
+                CsvCells.Guarded(destination),
                 bond,
                 row.Pin.Current?.Amperes.ToString("R", CultureInfo.InvariantCulture) ?? string.Empty,
-                row.Pin.Pair ?? string.Empty,
+                CsvCells.Guarded(row.Pin.Pair ?? string.Empty),
                 row.State is { } state ? state.Word() : string.Empty,
-                row.Note ?? string.Empty,
+                CsvCells.Guarded(row.Note ?? string.Empty),
             ])).Append('\n');
         }
 
@@ -100,9 +100,10 @@ public static class PinCsv
         }
 
         string Cell(string column) => header.IndexOf(column) is int i and >= 0 ? cells[i].Trim() : string.Empty;
+        string Text(string column) => CsvCells.Unguarded(Cell(column));
         string? CellOrNull(string column) => Cell(column) is { Length: > 0 } text ? text : null;
         int before = place.Problems.Count;
-        if (PadId.Fault(Cell("number")) is { } fault)
+        if (PadId.Fault(Text("number")) is { } fault)
         {
             place.Wrong("number", fault);
         }
@@ -119,7 +120,7 @@ public static class PinCsv
             }
             else
             {
-                place.Wrong("state", $"must be one of {string.Join(", ", Vocabulary.Of<PadState>().Keys)}; got '{word}'");
+                place.Wrong("state", $"must be one of {string.Join(", ", Vocabulary.Of<PadState>().Keys)}; got '{BadValue.Shown(word)}'");
             }
         }
 
@@ -132,9 +133,9 @@ public static class PinCsv
         if (duty is not null && place.Problems.Count == before)
         {
             rows.Add(new PinRow(
-                new Pin(new PadId(Cell("number")), Cell("name"), (int)row, position, duty, current is double a ? ElectricCurrent.FromAmperes(a) : null, CellOrNull("pair")),
+                new Pin(new PadId(Text("number")), Text("name"), (int)row, position, duty, current is double a ? ElectricCurrent.FromAmperes(a) : null, CellOrNull("pair") is null ? null : Text("pair")),
                 state,
-                header.IndexOf("note") is int note and >= 0 && cells[note].Length > 0 ? cells[note] : null));
+                header.IndexOf("note") is int note and >= 0 && cells[note].Length > 0 ? CsvCells.Unguarded(cells[note]) : null));
         }
     }
 
@@ -143,7 +144,7 @@ public static class PinCsv
         switch (cell("duty"))
         {
             case "wired" when cell("destination").Length > 0:
-                return new PinDuty.Wired(cell("destination"));
+                return new PinDuty.Wired(CsvCells.Unguarded(cell("destination")));
             case "wired":
                 place.Wrong("destination", "a wired pin needs a destination");
                 return null;
@@ -157,7 +158,7 @@ public static class PinCsv
             case "no-connect":
                 return new PinDuty.NoConnect();
             default:
-                place.Wrong("duty", $"must be one of wired, ground, shield, no-connect; got '{cell("duty")}'");
+                place.Wrong("duty", $"must be one of wired, ground, shield, no-connect; got '{BadValue.Shown(cell("duty"))}'");
                 return null;
         }
     }
@@ -169,7 +170,7 @@ public static class PinCsv
             return number;
         }
 
-        place.Wrong(column, $"must be a number with a decimal point; got '{text}'");
+        place.Wrong(column, $"must be a number with a decimal point; got '{BadValue.Shown(text)}'");
         return 1;
     }
 

@@ -94,7 +94,7 @@ internal static class JointProfiles
             connection.Fields.Quantity("width", UnitTable.Lengths),
             connection.Fields.Quantity("length", UnitTable.Lengths)),
         "isolated" => new PlaneConnection.Isolated(connection.Fields.Quantity("antipad", UnitTable.Lengths)),
-        string other => throw connection.Fields.Wrong("kind", $"must be one of direct, relieved, isolated; got '{other}'"),
+        string other => throw connection.Fields.Wrong("kind", $"must be one of direct, relieved, isolated; got '{BadValue.Shown(other)}'"),
     });
 
     private static Neighbour Neighbour(ProfileSource part)

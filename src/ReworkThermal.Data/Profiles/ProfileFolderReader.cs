@@ -8,18 +8,24 @@ internal sealed class ProfileFolderReader(DataRoot root, Bibliography bibliograp
     private readonly List<DataFileProblem> _problems = [];
 
     /// <summary>Reads a folder, in order of file name; a missing folder holds no files.</summary>
-    internal void ReadAll(string folder, Action<string, ProfileSource> read)
+    internal void ReadAll<T>(string folder, Func<ProfileSource, T> read, Action<string, T> keep)
     {
         foreach (string file in root.Files($"profiles/{folder}"))
         {
             try
             {
                 FieldReader fields = FieldReader.Open(file, root.Shown(file));
-                read(Path.GetFileNameWithoutExtension(file), new ProfileSource(fields, bibliography));
+                T profile = read(new ProfileSource(fields, bibliography));
                 fields.Finish();
+                keep(Path.GetFileNameWithoutExtension(file), profile);
             }
             catch (DataFileException broken)
             {
+                if (root.LeavesOut(file, broken))
+                {
+                    continue;
+                }
+
                 _problems.AddRange(broken.Problems);
             }
         }

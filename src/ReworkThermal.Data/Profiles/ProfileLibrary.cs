@@ -63,20 +63,16 @@ public sealed class ProfileLibrary
         ArgumentNullException.ThrowIfNull(root);
         ProfileLibrary library = new();
         ProfileFolderReader reader = new(root, root.SourcesOf("profiles"));
-        reader.ReadAll("metals", (id, file) => library._metals[id] = MaterialProfiles.Metal(file));
-        reader.ReadAll("laminates", (id, file) => library._laminates[id] = MaterialProfiles.Laminate(file));
-        reader.ReadAll("connectors", (id, file) => library._connectors[id] = MaterialProfiles.Connector(file));
-        reader.ReadAll("boards", (id, file) => library._boards[id] = BoardProfiles.Board(file, Pick(file, library._laminates), Pick(file, library._metals)));
-        reader.ReadAll("joints", (id, file) => library._joints[id] = JointProfiles.Joint(file, Pick(file, library._metals), Pick(file, library._connectors)));
-        reader.ReadAll("irons", (id, file) => library._irons[id] = ToolProfiles.Iron(file));
-        reader.ReadAll("contacts", (_, file) =>
-        {
-            TipContact contact = ToolProfiles.Contact(file);
-            library._contacts[contact.State] = contact;
-        });
-        reader.ReadAll("air", (id, file) => library._nozzles[id] = ToolProfiles.Nozzle(file));
-        reader.ReadAll("preheat", (id, file) => library._preheaters[id] = ToolProfiles.Preheater(file));
-        reader.ReadAll("rooms", (id, file) => library._rooms[id] = ToolProfiles.Room(file));
+        reader.ReadAll("metals", MaterialProfiles.Metal, (id, it) => library._metals[id] = it);
+        reader.ReadAll("laminates", MaterialProfiles.Laminate, (id, it) => library._laminates[id] = it);
+        reader.ReadAll("connectors", MaterialProfiles.Connector, (id, it) => library._connectors[id] = it);
+        reader.ReadAll("boards", file => BoardProfiles.Board(file, Pick(file, library._laminates), Pick(file, library._metals)), (id, it) => library._boards[id] = it);
+        reader.ReadAll("joints", file => JointProfiles.Joint(file, Pick(file, library._metals), Pick(file, library._connectors)), (id, it) => library._joints[id] = it);
+        reader.ReadAll("irons", ToolProfiles.Iron, (id, it) => library._irons[id] = it);
+        reader.ReadAll("contacts", ToolProfiles.Contact, (_, it) => library._contacts[it.State] = it);
+        reader.ReadAll("air", ToolProfiles.Nozzle, (id, it) => library._nozzles[id] = it);
+        reader.ReadAll("preheat", ToolProfiles.Preheater, (id, it) => library._preheaters[id] = it);
+        reader.ReadAll("rooms", ToolProfiles.Room, (id, it) => library._rooms[id] = it);
         reader.Require(library._contacts.Count == Enum.GetValues<ContactState>().Length, "contacts", "must hold the states bare, tinned and flooded");
         reader.Finish();
         return library;
@@ -86,5 +82,5 @@ public sealed class ProfileLibrary
     internal static Func<string, string, T> Pick<T>(ProfileSource file, IReadOnlyDictionary<string, T> known) => (id, field) =>
         known.TryGetValue(id, out T? found)
             ? found
-            : throw file.Fields.Wrong(field.Split('.')[0], $"names '{id}', which is not a profile; known: {string.Join(", ", known.Keys.Order(StringComparer.Ordinal))}");
+            : throw file.Fields.Wrong(field.Split('.')[0], $"names '{BadValue.Shown(id)}', which is not a profile; known: {string.Join(", ", known.Keys.Order(StringComparer.Ordinal))}");
 }

@@ -85,7 +85,7 @@ internal sealed class ProfileSource(FieldReader fields, Bibliography bibliograph
     {
         if (bibliography.Cite(provenance.Source) is null)
         {
-            throw fields.Wrong(name, $"names the source '{provenance.Source}', which sources.toml does not list; add it there or say 'common practice, no source'");
+            throw fields.Wrong(name, $"names the source '{BadValue.Shown(provenance.Source)}', which sources.toml does not list; add it there or say 'common practice, no source'");
         }
     }
 }

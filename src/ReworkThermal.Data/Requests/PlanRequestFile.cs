@@ -63,7 +63,7 @@ public static class PlanRequestFile
         }
         catch (ImpossibleGeometryException misfit)
         {
-            throw file.Wrong("joint", $"'{jointName}' does not fit the board: {misfit.Message}");
+            throw file.Wrong("joint", $"'{BadValue.Shown(jointName)}' does not fit the board: {misfit.Message}");
         }
     }
 
@@ -143,7 +143,7 @@ public static class PlanRequestFile
         {
             chosen.Add(shelf.TryGetValue(name, out T? item)
                 ? item
-                : throw bench.Wrong(field, $"'{name}' is not known; choose from {string.Join(", ", shelf.Keys)}"));
+                : throw bench.Wrong(field, $"'{BadValue.Shown(name)}' is not known; choose from {string.Join(", ", shelf.Keys)}"));
         }
 
         return chosen.Count >= least

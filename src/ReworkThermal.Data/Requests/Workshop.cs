@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Triage;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Data.Alloys;
@@ -56,7 +57,7 @@ public sealed record Workshop(
                 $"profiles/laminates/{l.Key}.toml",
                 0,
                 "class",
-                $"'{l.Value.ClassName}' is not a class of limits/laminate-classes.toml; known: {string.Join(", ", limits.Laminates.Select(c => c.Name))}"))];
+                $"'{BadValue.Shown(l.Value.ClassName)}' is not a class of limits/laminate-classes.toml; known: {string.Join(", ", limits.Laminates.Select(c => c.Name))}"))];
         if (problems.Count > 0)
         {
             throw new DataFileException(problems);

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
 
 namespace ReworkThermal.Data.Store;
@@ -23,11 +24,12 @@ public static class JobArchive
     /// <param name="jobs">Which jobs, or null for all.</param>
     /// <param name="path">The file.</param>
     /// <param name="force">Whether a file that is there may be replaced.</param>
-    /// <exception cref="JobStoreException">The store cannot be read, the target exists or cannot be written.</exception>
-    public static void ExportTo(IJobStore store, IReadOnlyList<JobId>? jobs, string path, bool force) =>
-        NewFile.Write(Path.GetFullPath(path), force, beside =>
+    /// <param name="outputs">Writes the file, and knows which may not be written.</param>
+    /// <exception cref="JobStoreException">The store cannot be read, or the target exists or cannot be written.</exception>
+    public static void ExportTo(IJobStore store, IReadOnlyList<JobId>? jobs, string path, bool force, OutputFiles outputs) =>
+        StoreFaults.WriteOut(path, outputs, force, draft =>
         {
-            using FileStream file = new(beside, FileMode.CreateNew, FileAccess.Write);
+            using FileStream file = new(draft, FileMode.CreateNew, FileAccess.Write);
             Export(store, jobs, file);
         });
 
@@ -67,24 +69,25 @@ public static class JobArchive
     /// <summary>Reads jobs from a file into a store, all or none.</summary>
     /// <param name="store">Where the jobs go. Jobs that are there already must begin alike; what they lack is added.</param>
     /// <param name="path">The file.</param>
+    /// <param name="solders">Reads the name or designation of a base solder; null to know designations only.</param>
     /// <returns>What was added.</returns>
     /// <exception cref="JobStoreException">The file is not in order or does not fit the store (nothing was changed), or the store cannot be written.</exception>
-    public static ImportSummary ImportFrom(IJobStore store, string path)
+    public static ImportSummary ImportFrom(IJobStore store, string path, Func<string, DesignationReading>? solders = null)
     {
         ArgumentNullException.ThrowIfNull(store);
         byte[] bytes;
         try
         {
-            bytes = File.ReadAllBytes(path);
+            bytes = InputFile.ReadBytes(path, InputFile.MostArchive);
         }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
+        catch (DataFileException problem)
         {
-            throw new JobStoreException(StoreTrouble.BadImport, $"The file {path} cannot be read: {problem.Message}", problem);
+            throw new JobStoreException(StoreTrouble.BadImport, $"The file {path} cannot be imported, nothing was changed: {problem.Problems[0].Rule}", problem);
         }
 
         try
         {
-            return Import(store, bytes);
+            return Import(store, new ArchiveReader(solders ?? AlloyDesignation.Read).Read(bytes));
         }
         catch (RecordFormatException problem)
         {
@@ -92,9 +95,8 @@ public static class JobArchive
         }
     }
 
-    private static ImportSummary Import(IJobStore store, byte[] bytes)
+    private static ImportSummary Import(IJobStore store, IReadOnlyList<JobLog> logs)
     {
-        IReadOnlyList<JobLog> logs = ArchiveReader.Read(bytes);
         while (true)
         {
             List<JobLog> tails = [];

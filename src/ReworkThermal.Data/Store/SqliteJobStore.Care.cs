@@ -10,8 +10,9 @@ public sealed partial class SqliteJobStore
     /// <summary>Writes a copy of the whole store, consistent even while others write.</summary>
     /// <param name="path">Where the copy shall be.</param>
     /// <param name="force">Whether a file that is there may be replaced.</param>
+    /// <param name="outputs">Writes the file, and knows which may not be written.</param>
     /// <exception cref="JobStoreException">The target exists, or the copy cannot be written.</exception>
-    public void BackupTo(string path, bool force)
+    public void BackupTo(string path, bool force, OutputFiles outputs)
     {
         string full = StoreFile.Real(path);
         if (StoreFile.HasLog(full) && full != Path)
@@ -19,12 +20,7 @@ public sealed partial class SqliteJobStore
             throw StoreFaults.LogBeside(full);
         }
 
-        if (full == Path)
-        {
-            throw new JobStoreException(StoreTrouble.TargetExists, $"The file {full} is the job store itself; name another file for the backup.");
-        }
-
-        NewFile.Write(full, force, beside =>
+        StoreFaults.WriteOut(path, outputs, force, beside =>
         {
             using SqliteCommand command = new("vacuum into $path", _connection);
             _ = command.Parameters.AddWithValue("$path", beside);
@@ -36,7 +32,7 @@ public sealed partial class SqliteJobStore
             {
                 throw new JobStoreException(
                     StoreFaults.From(problem, Path).Trouble,
-                    $"The backup {full} cannot be written: {problem.Message} The job store itself was not changed.",
+                    $"The backup {path} cannot be written: {problem.Message} The job store itself was not changed.",
                     problem);
             }
         });
@@ -51,7 +47,7 @@ public sealed partial class SqliteJobStore
     {
         ArgumentNullException.ThrowIfNull(source);
         string full = StoreFile.Real(path);
-        NewFile.Write(full, force: false, beside =>
+        StoreFaults.WriteOut(full, new OutputFiles([]), force: false, beside =>
         {
             using (SqliteJobStore copy = Open(beside))
             {

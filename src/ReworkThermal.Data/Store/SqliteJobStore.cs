@@ -45,9 +45,14 @@ public sealed partial class SqliteJobStore : IJobStore
     /// <param name="path">Path of the file.</param>
     /// <returns>The store.</returns>
     /// <exception cref="JobStoreException">There is no such file, or it cannot be used; it was left as it is.</exception>
-    public static SqliteJobStore OpenExisting(string path) => File.Exists(path) || Directory.Exists(path)
+    public static SqliteJobStore OpenExisting(string path) => FileMark.Of(path) is not null
         ? Open(path)
         : throw new JobStoreException(StoreTrouble.Unreadable, $"There is no job store at {System.IO.Path.GetFullPath(path)}.");
+
+    /// <summary>The files of a store: itself, its write-ahead log, the memory that processes share, and the journal of other modes.</summary>
+    /// <param name="path">Path of the store.</param>
+    /// <returns>Paths; the files need not be there.</returns>
+    public static IReadOnlyList<string> FilesOf(string path) => [path, path + "-wal", path + "-shm", path + "-journal"];
 
     /// <summary>Opens a store with other migration steps than the released ones, or with less patience.</summary>
     internal static SqliteJobStore Open(

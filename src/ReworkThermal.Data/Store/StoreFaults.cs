@@ -43,6 +43,16 @@ internal static class StoreFaults
         _ => new(StoreTrouble.Unreadable, $"The job store {path} cannot be used: {problem.Message}", problem),
     };
 
+    /// <summary>Writes what is taken out of a store.</summary>
+    internal static void WriteOut(string path, OutputFiles outputs, bool force, Action<string> write)
+    {
+        ArgumentNullException.ThrowIfNull(outputs);
+        if (outputs.Write(path, force, write) is { } complaint)
+        {
+            throw new JobStoreException(FileMark.Of(path) is null ? StoreTrouble.NotWritable : StoreTrouble.TargetExists, complaint);
+        }
+    }
+
     internal static JobStoreException Damaged(string path, string detail, Exception? cause = null) => new(
         StoreTrouble.Damaged,
         $"The job store {path} is damaged and was left as it is ({detail}). Bring a backup back with `store restore FILE`, which keeps this file under another name, or import an export into a new store.",

@@ -157,6 +157,14 @@ internal static partial class StoreFile
             throw new JobStoreException(StoreTrouble.NotAStore, $"{path} is a folder; the job store is a file in it, so name the file with --store.");
         }
 
+        foreach (string file in SqliteJobStore.FilesOf(path))
+        {
+            if (InputFile.Objection(file, InputFile.MostStore) is { } objection)
+            {
+                throw new JobStoreException(StoreTrouble.NotAStore, $"The file {file} cannot belong to a job store: {objection}. It was left as it is; choose another file with --store.");
+            }
+        }
+
         Span<byte> header = stackalloc byte[HeaderLength];
         int read;
         try

@@ -57,7 +57,7 @@ public static class StoreRestore
             examined = from.Examine();
             if (examined.Problems.Count == 0)
             {
-                from.BackupTo(beside, force: false);
+                from.BackupTo(beside, force: false, new OutputFiles([]));
             }
         }
         catch (JobStoreException problem) when (problem.Trouble is StoreTrouble.Damaged or StoreTrouble.NotAStore or StoreTrouble.Newer or StoreTrouble.Unreadable)

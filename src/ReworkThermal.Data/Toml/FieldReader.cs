@@ -32,19 +32,7 @@ internal sealed class FieldReader
     /// <returns>A reader on the root table.</returns>
     internal static FieldReader Open(string path, string? shownAs = null)
     {
-        string text;
-        try
-        {
-            text = File.ReadAllText(path);
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            string rule = File.Exists(path) ? "cannot be read: " + problem.Message
-                : Directory.Exists(path) ? "it is a folder, not a file"
-                : "there is no such file";
-            throw new DataFileException([new DataFileProblem(shownAs ?? path, 0, string.Empty, rule)]);
-        }
-
+        string text = InputFile.ReadText(path, InputFile.MostData, shownAs);
         string file = shownAs ?? path;
         return new FieldReader(file, TomlTree.Parse(text, file), string.Empty);
     }
@@ -68,7 +56,7 @@ internal sealed class FieldReader
         string text = Text(name);
         return choices.TryGetValue(text, out T? value)
             ? value
-            : throw Wrong(name, $"must be one of {string.Join(", ", choices.Keys)}; got '{text}'");
+            : throw Wrong(name, $"must be one of {string.Join(", ", choices.Keys)}; got '{BadValue.Shown(text)}'");
     }
 
     /// <summary>Required word of a closed list.</summary>
@@ -270,7 +258,7 @@ internal sealed class FieldReader
     // Line of a field, or of the table when the field is absent.
     private int LineOf(string name) => _table.Fields.TryGetValue(name, out TomlValue? value) ? value.Line : _table.Line;
 
-    private string Got(string name) => _table.Fields[name] is TomlValue.Text text ? $"; got '{text.Value}'" : string.Empty;
+    private string Got(string name) => _table.Fields[name] is TomlValue.Text text ? $"; got '{BadValue.Shown(text.Value)}'" : string.Empty;
 
     private string PathOf(string name) => _path.Length > 0 ? _path + "." + name : name;
 

@@ -1,3 +1,4 @@
+using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
@@ -7,6 +8,8 @@ namespace ReworkThermal.Data.Toml;
 internal static class TomlTree
 {
     private const int MostMessage = 160;
+    private const int MostKeys = 16;
+    private const string TooDeep = "lists or tables are nested too deeply; 64 levels are read, and no data file needs more than a few";
 
     /// <summary>Parses a document.</summary>
     /// <param name="text">TOML 1.0 text.</param>
@@ -15,7 +18,7 @@ internal static class TomlTree
     /// <exception cref="DataFileException">The text is not valid TOML; every syntax problem is listed.</exception>
     internal static TomlValue.Table Parse(string text, string file)
     {
-        DocumentSyntax document = SyntaxParser.Parse(text, file, true);
+        DocumentSyntax document = Syntax(text, file);
         if (document.HasErrors)
         {
             throw new DataFileException([.. document.Diagnostics
@@ -44,10 +47,24 @@ internal static class TomlTree
         return root;
     }
 
+    private static DocumentSyntax Syntax(string text, string file)
+    {
+        try
+        {
+            return SyntaxParser.Parse(text, file, true);
+        }
+        catch (TomlException problem)
+        {
+            // The parser gives up on what is nested too deeply for it.
+            throw new DataFileException([new DataFileProblem(file, problem.Line ?? 0, string.Empty, TooDeep)]);
+        }
+    }
+
     private static TomlValue.Table Open(TomlValue.Table root, TableSyntaxBase syntax, string file)
     {
         int line = LineOf(syntax);
         List<string> path = PathOf(syntax.Name!);
+        RefuseDeep(path, line, file);
         TomlValue.Table parent = Descend(root, path.Take(path.Count - 1), line, file);
         string last = path[^1];
         if (syntax is TableArraySyntax)
@@ -96,8 +113,17 @@ internal static class TomlTree
     {
         List<string> path = PathOf(pair.Key!);
         int line = LineOf(pair);
+        RefuseDeep(path, line, file);
         TomlValue.Table target = Descend(table, path.Take(path.Count - 1), line, file);
         target.Fields[path[^1]] = Convert(pair.Value!, file);
+    }
+
+    private static void RefuseDeep(List<string> path, int line, string file)
+    {
+        if (path.Count > MostKeys)
+        {
+            throw new DataFileException([new DataFileProblem(file, line, string.Empty, $"a name of {path.Count} parts is nested too deeply; at most {MostKeys} are read")]);
+        }
     }
 
     private static TomlValue Convert(ValueSyntax value, string file)

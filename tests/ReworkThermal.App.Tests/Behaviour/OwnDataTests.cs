@@ -65,9 +65,9 @@ public sealed class OwnDataTests
     public void A_mistake_in_an_own_file_is_named_by_its_full_path()
     {
         using TemporaryFolder own = WithAlloy("shop-wire.toml", Alloy.Replace("Bi57Sn43", "Bi57Cd43", StringComparison.Ordinal));
-        BenchResult result = Run(own, "melt", "Sn63Pb37");
+        BenchResult result = Run(own, "melt", "Bi57Cd43");
 
-        Assert.Equal(3, result.Code);
+        Assert.Equal(2, result.Code);
         Assert.Contains(Path.Combine(own.Path, "alloys", "dilution", "shop-wire.toml"), result.Error, StringComparison.Ordinal);
         Assert.Contains("cadmium", result.Error, StringComparison.Ordinal);
         Assert.Equal(3, Run(own, "data", "check").Code);

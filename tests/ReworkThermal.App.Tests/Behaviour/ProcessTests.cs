@@ -73,6 +73,37 @@ public sealed class ProcessTests
         Assert.Contains(Refusals.BrokenOff, await error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("melt Sn63Pb37 >&-", "Bad file descriptor. No entry was recorded.")]
+    [InlineData("melt Sn63Pb37 >/dev/full", "No space left on device. No entry was recorded.")]
+    [InlineData("job new x --store \"$STORE\" >/dev/full", "No space left on device. Recorded as entry 1")]
+    [InlineData("job new x --store \"$STORE\" | :", "Broken pipe. Recorded as entry 1")]
+    [InlineData("melt Sn63Pb37 --curve | :", "")]
+    [InlineData("melt Sn63Pb37 >&- 2>&-", "")]
+    public void A_standard_output_that_cannot_be_written_ends_in_good_order(string words, string said)
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using TemporaryFolder folder = new();
+        string program = $"\"{Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet"}\" \"{Path.Combine(AppContext.BaseDirectory, "rework-thermal.dll")}\"";
+        ProcessStartInfo start = new("bash") { RedirectStandardOutput = true, RedirectStandardError = true };
+        start.Environment["STORE"] = Path.Combine(folder.Path, "jobs.db");
+        start.ArgumentList.Add("-c");
+        start.ArgumentList.Add($"{program} {words}; exit ${{PIPESTATUS[0]}}");
+        using Process process = Process.Start(start)!;
+        Task<string> error = process.StandardError.ReadToEndAsync();
+        _ = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        string complaint = error.GetAwaiter().GetResult();
+        Assert.Equal(74, process.ExitCode);
+        Assert.DoesNotContain("   at ", complaint, StringComparison.Ordinal);
+        Assert.Equal(said.Length == 0, complaint.Length == 0);
+        Assert.Contains(said, complaint, StringComparison.Ordinal);
+    }
+
     private static (int Code, string Out, string Error) Start(string directory, params string[] words)
     {
         using Process process = Process.Start(Program(directory, words))!;

@@ -39,7 +39,15 @@ public sealed partial class ReportCommandTests
         using JobStoreBench bench = Worked(Hostile);
         bench.Must("job", "note", Hostile);
         bench.Must("job", "pad", Hostile, "--pad", "TP1");
-        (string html, string markdown) = Write(bench, "record");
+        bench.Must("job", "look", "loose", "--pad", "2", "--note", Hostile);
+        bench.Must("job", "prior", "touched", "--pad", "2", "--note", Hostile);
+        bench.Touch("3", 245, 8, more: ["--note", Hostile]);
+        string slip = bench.Touch("4", 245, 8, more: ["--json"]).Json().GetProperty("entry").GetRawText();
+        bench.Must("touch", "void", slip, "--reason", Hostile);
+        bench.Must("wire", "run", "5", "TP1", "--awg", "30", "--length", "14", "--kind", "ptfe", "--note", Hostile);
+        bench.Must("checks", "pass", "--number", "1", "--note", Hostile);
+        bench.Must("job", "close", "--note", Hostile);
+        (string html, string markdown) = Write(bench, "record", "--job", Hostile);
         Assert.DoesNotContain("<script", html, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("<script", markdown, StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain(html + markdown, c => c is '\u001b' or '\u202e');
@@ -116,11 +124,11 @@ public sealed partial class ReportCommandTests
         return bench;
     }
 
-    private static (string Html, string Markdown) Write(JobStoreBench bench, string name)
+    private static (string Html, string Markdown) Write(JobStoreBench bench, string name, params string[] more)
     {
         string html = Path.Combine(bench.Folder.Path, name + ".html");
         string markdown = Path.Combine(bench.Folder.Path, name + ".md");
-        bench.Must("report", "--html", html, "--markdown", markdown);
+        bench.Must(["report", "--html", html, "--markdown", markdown, .. more]);
         return (File.ReadAllText(html), File.ReadAllText(markdown));
     }
 

@@ -31,7 +31,7 @@ internal sealed class ScreenHarness : IDisposable
         _app = Application.Create(_toolkitTime);
         _ = _app.Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        BenchDesks desks = new(() => new JobBook(Store, Time, new CountedIds()), real ? () => RealDesks.Open(DataRoot.BesideProgram, Path.Combine(Folder.Path, "calibrations"), Folder.Path) : Engines.Open, drafts);
+        BenchDesks desks = new(() => new JobBook(Store, Time, new CountedIds(), () => new OutputFiles([])), real ? () => RealDesks.Open(DataRoot.BesideProgram, Path.Combine(Folder.Path, "calibrations"), Folder.Path) : Engines.Open, drafts);
         _conductor = new Conductor(Time, desks, _app.Invoke, new ScreenSignals(times => Rings += times, () => Left = true));
         ScreenOptions wanted = options ?? new ScreenOptions(Plain: false, Light: false, Store: null);
         _window = new BenchWindow(_app, _conductor, Palette.Choose(wanted, _ => null), wanted.Plain);

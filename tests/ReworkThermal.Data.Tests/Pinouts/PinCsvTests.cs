@@ -35,6 +35,47 @@ public sealed class PinCsvTests
     public Property Any_note_survives(NonNull<string> note) =>
         (note.Get.Length == 0 || PinCsv.Read(PinCsv.Write([new PinRow(new Pin(new PadId("1"), "x", 1, 1, new PinDuty.Ground()), null, note.Get)]), "x")[0].Note == note.Get).ToProperty();
 
+    [Theory]
+    [InlineData("+5V")]
+    [InlineData("-12V")]
+    [InlineData("=1+1")]
+    [InlineData("@x")]
+    [InlineData("'")]
+    [InlineData("''")]
+    [InlineData("'=x")]
+    [InlineData("''+5V")]
+    [InlineData("'quoted'")]
+    public void Text_makes_the_round_trip_exactly_and_a_spreadsheet_runs_none_of_it(string text) => MakesTheTrip(text);
+
+    [Property]
+    public void Any_text_that_begins_with_what_is_guarded_makes_the_round_trip(NonNull<string> rest)
+    {
+        foreach (string first in new[] { "=", "+", "-", "@", "\t", "\r", "'", "''", "'='" })
+        {
+            string note = first + rest.Get;
+            PinRow row = new(new Pin(new PadId("1"), "x", 1, 1, new PinDuty.Ground()), null, note);
+            string text = PinCsv.Write([row]);
+            Assert.Equal(note, PinCsv.Read(text, "x")[0].Note);
+            MustNotRun(text);
+        }
+    }
+
+    [Fact]
+    public void Numbers_carry_no_guard() =>
+        Assert.Contains("1,x,1,-2.5,ground,,,-0.5,", PinCsv.Write([new PinRow(new Pin(new PadId("1"), "x", 1, -2.5, new PinDuty.Ground(), ElectricCurrent.FromAmperes(-0.5)), null, null)]), StringComparison.Ordinal);
+
+    private static void MakesTheTrip(string text)
+    {
+        PinRow row = new(new Pin(new PadId("1"), text, 1, 1, new PinDuty.Wired(text), null, text), PadState.Sound, text);
+        string csv = PinCsv.Write([row]);
+        Assert.Equal(row, Assert.Single(PinCsv.Read(csv, "x")));
+        MustNotRun(csv);
+    }
+
+    private static void MustNotRun(string csv) => Assert.All(
+        CsvCells.Split(csv).SelectMany(r => r.Cells),
+        cell => Assert.False(cell.Length > 0 && "=+-@\t\r".Contains(cell[0], StringComparison.Ordinal), cell));
+
     [Fact]
     public void Columns_may_come_in_any_order_and_the_optional_ones_may_be_absent()
     {

@@ -14,6 +14,9 @@ namespace ReworkThermal.App.Rendering.Record;
 internal sealed class RecordView(RecordReport record, IReadOnlyList<string> written, IReadOnlyList<string> notes) : IRenderedReport
 {
     /// <inheritdoc/>
+    public string? Kept => written.Count == 0 ? null : string.Join(' ', written.Select(p => JobWords.Written(VisibleText.Of(p))));
+
+    /// <inheritdoc/>
     public void WriteText(Page page)
     {
         page.Heading(RecordWords.Title(record));

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Data;
 using ReworkThermal.Data.Store;
 
 namespace ReworkThermal.App.Screens.Desks;
@@ -7,7 +8,8 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="store">Where the jobs are; disposed with the book.</param>
 /// <param name="clock">Gives the time of recording.</param>
 /// <param name="ids">Names new jobs.</param>
-internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids) : IJobBook
+/// <param name="outputs">Gives the way to write files.</param>
+internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids, Func<OutputFiles> outputs) : IJobBook
 {
     private IJobStore _store = store;
     private JobDesk _desk = new(store, clock, ids);
@@ -22,6 +24,8 @@ internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids
 
     public void MustBeInPlace() => _store.MustBeInPlace();
 
+    public void Export(JobId job, string path) => JobArchive.ExportTo(_store, [job], Path.GetFullPath(path), force: false, outputs());
+
     public void MoveTo(string path)
     {
         IJobStore old = _store;
@@ -29,8 +33,6 @@ internal sealed class JobBook(IJobStore store, TimeProvider clock, IIdSource ids
         _desk = new JobDesk(_store, clock, ids);
         old.Dispose();
     }
-
-    public void Export(JobId job, string path) => JobArchive.ExportTo(_store, [job], Path.GetFullPath(path), force: false);
 
     public void Dispose() => _store.Dispose();
 }

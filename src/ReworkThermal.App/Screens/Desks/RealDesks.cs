@@ -12,8 +12,8 @@ namespace ReworkThermal.App.Screens.Desks;
 internal static class RealDesks
 {
     internal static BenchDesks For(ScreenOptions options, DataRoot data) => new(
-        () => new JobBook(SqliteJobStore.Open(options.Store ?? StorePlace.Default()), TimeProvider.System, new RandomIdSource()),
-        () => Open(data, options.Calibrations ?? CalibrationPlace.Default(), Environment.CurrentDirectory),
+        () => new JobBook(SqliteJobStore.Open(options.Store ?? StorePlace.Default()), TimeProvider.System, new RandomIdSource(), () => Outputs.Of(data, options.Store)),
+        () => Open(data, options.Calibrations ?? CalibrationPlace.Default(), Environment.CurrentDirectory, options.Store),
         Drafts(options));
 
     /// <summary>Beside the store; where the environment names no place for that, opening the store says so.</summary>
@@ -29,7 +29,7 @@ internal static class RealDesks
         }
     }
 
-    internal static Workbench Open(DataRoot data, string calibrations, string records)
+    internal static Workbench Open(DataRoot data, string calibrations, string records, string? store = null)
     {
         Workshop workshop = Workshop.Load(data);
         MeltingShelf melting = new(data);
@@ -56,7 +56,7 @@ internal static class RealDesks
             new BenchRuns(ForOneThread()),
             new BudgetDesk(ForOneThread()),
             new LessonDesk(ForOneThread(), learned),
-            new RecordDesk(data, ForOneThread(), records));
+            new RecordDesk(data, ForOneThread(), records, () => Outputs.Of(data, store)));
 
         JobWorkshop ForOneThread() => new(data, workshop, melting);
     }

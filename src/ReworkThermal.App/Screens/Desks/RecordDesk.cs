@@ -12,7 +12,8 @@ namespace ReworkThermal.App.Screens.Desks;
 /// <param name="data">The data folders.</param>
 /// <param name="workshop">What they say; used on the thread of the record only.</param>
 /// <param name="folder">Where to write.</param>
-internal sealed class RecordDesk(DataRoot data, JobWorkshop workshop, string folder) : IRecordDesk
+/// <param name="outputs">Gives the way to write files.</param>
+internal sealed class RecordDesk(DataRoot data, JobWorkshop workshop, string folder, Func<OutputFiles> outputs) : IRecordDesk
 {
     public RecordAnswer Write(JobState job, bool replace)
     {
@@ -25,7 +26,7 @@ internal sealed class RecordDesk(DataRoot data, JobWorkshop workshop, string fol
         }
 
         RecordReport record = RecordMaking.Of(data, workshop, job);
-        return UserFiles.WriteAll([(page, Encoding.UTF8.GetBytes(RecordHtml.Of(record))), (markdown, Encoding.UTF8.GetBytes(RecordMarkdown.Of(record)))], replace) is { } complaint
+        return outputs().WriteAll(Outputs.Contents([(page, Encoding.UTF8.GetBytes(RecordHtml.Of(record))), (markdown, Encoding.UTF8.GetBytes(RecordMarkdown.Of(record)))]), replace) is { } complaint
             ? new RecordAnswer.Failed(complaint)
             : new RecordAnswer.Written([page, markdown]);
     }

@@ -25,13 +25,13 @@ public sealed class JobArchiveTests : IDisposable
             JobDesk desk = SampleJobs.Desk(store);
             _ = SampleJobs.RecordEverything(desk);
             _ = SampleJobs.OpenWithPins(desk);
-            JobArchive.ExportTo(store, null, _folder["a.json"], false);
+            JobArchive.ExportTo(store, null, _folder["a.json"], false, new OutputFiles([]));
             first = File.ReadAllBytes(_folder["a.json"]);
         }
 
         using SqliteJobStore other = SqliteJobStore.Open(_folder["b.db"]);
         Assert.Equal(new ImportSummary(2, SampleJobs.EveryEvent.Count + 2, 0), JobArchive.ImportFrom(other, _folder["a.json"]));
-        JobArchive.ExportTo(other, null, _folder["b.json"], false);
+        JobArchive.ExportTo(other, null, _folder["b.json"], false, new OutputFiles([]));
         Assert.Equal(first, File.ReadAllBytes(_folder["b.json"]));
         Assert.Empty(other.Examine().Problems);
         Assert.DoesNotContain(first, b => b is < (byte)' ' and not (byte)'\n' or > (byte)'~');
@@ -105,7 +105,7 @@ public sealed class JobArchiveTests : IDisposable
 
             using SqliteJobStore other = SqliteJobStore.Open(folder["b.db"]);
             byte[] bytes = SampleJobs.Canonical(Retimed(disk));
-            JobArchive.ExportTo(disk, null, folder["a.json"], false);
+            JobArchive.ExportTo(disk, null, folder["a.json"], false, new OutputFiles([]));
             _ = JobArchive.ImportFrom(other, folder["a.json"]);
             Assert.Equal(bytes, SampleJobs.Canonical(Retimed(memory)));
             Assert.Equal(bytes, SampleJobs.Canonical(Retimed(other)));
@@ -118,15 +118,15 @@ public sealed class JobArchiveTests : IDisposable
         using SqliteJobStore store = SqliteJobStore.Open(_folder["a.db"]);
         _ = SampleJobs.OpenWithPins(SampleJobs.Desk(store));
         File.WriteAllText(_folder["there"], "precious");
-        JobStoreException export = Assert.Throws<JobStoreException>(() => JobArchive.ExportTo(store, null, _folder["there"], false));
-        JobStoreException backup = Assert.Throws<JobStoreException>(() => store.BackupTo(_folder["there"], false));
+        JobStoreException export = Assert.Throws<JobStoreException>(() => JobArchive.ExportTo(store, null, _folder["there"], false, new OutputFiles([])));
+        JobStoreException backup = Assert.Throws<JobStoreException>(() => store.BackupTo(_folder["there"], false, new OutputFiles([])));
         Assert.All([export, backup], p => Assert.Equal(StoreTrouble.TargetExists, p.Trouble));
         Assert.Equal("precious", File.ReadAllText(_folder["there"]));
-        JobArchive.ExportTo(store, null, _folder["there"], true);
+        JobArchive.ExportTo(store, null, _folder["there"], true, new OutputFiles([]));
         Assert.StartsWith("{\"format\":\"rework-thermal-jobs\",\"version\":1,\"jobs\":[\n", File.ReadAllText(_folder["there"]), StringComparison.Ordinal);
-        store.BackupTo(_folder["there"], true);
-        _ = Assert.Throws<JobStoreException>(() => store.BackupTo(_folder["a.db"], true));
-        Assert.DoesNotContain(Directory.GetFiles(_folder.Root), f => f.EndsWith(".tmp", StringComparison.Ordinal));
+        store.BackupTo(_folder["there"], true, new OutputFiles([]));
+        _ = Assert.Throws<JobStoreException>(() => store.BackupTo(_folder["a.db"], true, new OutputFiles(SqliteJobStore.FilesOf(_folder["a.db"]))));
+        Assert.DoesNotContain(Directory.GetFiles(_folder.Root), f => f.EndsWith(".part", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed class JobArchiveTests : IDisposable
     {
         using SqliteJobStore store = SqliteJobStore.Open(_folder["a.db"]);
         _ = SampleJobs.RecordEverything(SampleJobs.Desk(store));
-        store.BackupTo(_folder["backup.db"], false);
+        store.BackupTo(_folder["backup.db"], false, new OutputFiles([]));
         using SqliteJobStore backup = SqliteJobStore.Open(_folder["backup.db"]);
         Assert.Equal(SampleJobs.Canonical(store), SampleJobs.Canonical(backup));
         Assert.Empty(backup.Examine().Problems);
@@ -147,10 +147,10 @@ public sealed class JobArchiveTests : IDisposable
         using SqliteJobStore office = SqliteJobStore.Open(_folder["office.db"]);
         JobDesk desk = SampleJobs.Desk(bench);
         JobId job = SampleJobs.OpenWithPins(desk);
-        JobArchive.ExportTo(bench, null, _folder["x"], false);
+        JobArchive.ExportTo(bench, null, _folder["x"], false, new OutputFiles([]));
         _ = JobArchive.ImportFrom(office, _folder["x"]);
         _ = desk.Record(job, SampleJobs.Touch(3));
-        JobArchive.ExportTo(bench, [job], _folder["x"], true);
+        JobArchive.ExportTo(bench, [job], _folder["x"], true, new OutputFiles([]));
         Assert.Equal(new ImportSummary(0, 1, 2), JobArchive.ImportFrom(office, _folder["x"]));
         Assert.Equal(new ImportSummary(0, 0, 3), JobArchive.ImportFrom(office, _folder["x"]));
     }
@@ -163,7 +163,7 @@ public sealed class JobArchiveTests : IDisposable
         _ = SampleJobs.OpenWithPins(SampleJobs.Desk(a));
         _ = SampleJobs.RecordEverything(SampleJobs.Desk(b));
         byte[] before = SampleJobs.Canonical(b);
-        JobArchive.ExportTo(a, null, _folder["a.json"], false);
+        JobArchive.ExportTo(a, null, _folder["a.json"], false, new OutputFiles([]));
         JobStoreException problem = Assert.Throws<JobStoreException>(() => JobArchive.ImportFrom(b, _folder["a.json"]));
         Assert.Equal(StoreTrouble.BadImport, problem.Trouble);
         Assert.Contains("differs from entry 1 on", problem.Message, StringComparison.Ordinal);

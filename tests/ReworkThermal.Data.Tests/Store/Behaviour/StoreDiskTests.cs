@@ -68,9 +68,9 @@ public sealed class StoreDiskTests(ITestOutputHelper output) : IDisposable
             {
                 Assert.Equal(expected, SampleJobs.Canonical(store));
                 Assert.Empty(store.Examine().Problems);
-                JobArchive.ExportTo(store, null, _folder["export.json"], force: false);
+                JobArchive.ExportTo(store, null, _folder["export.json"], force: false, new OutputFiles([]));
                 Assert.Equal(expected, File.ReadAllBytes(_folder["export.json"]));
-                store.BackupTo(_folder["backup.db"], force: false);
+                store.BackupTo(_folder["backup.db"], force: false, new OutputFiles([]));
                 Refused(() => SampleJobs.Desk(store).Record(job, SampleJobs.Touch(1)));
             }
 

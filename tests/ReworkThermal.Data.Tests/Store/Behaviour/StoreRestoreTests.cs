@@ -169,7 +169,7 @@ public sealed class StoreRestoreTests : IDisposable
     {
         using SqliteJobStore store = SqliteJobStore.Open(StorePath);
         job = SampleJobs.OpenWithPins(SampleJobs.Desk(store));
-        store.BackupTo(Backup, force: false);
+        store.BackupTo(Backup, force: false, new OutputFiles([]));
         return SampleJobs.Canonical(store);
     }
 

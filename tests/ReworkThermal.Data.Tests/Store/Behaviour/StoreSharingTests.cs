@@ -96,7 +96,7 @@ public sealed class StoreSharingTests(ITestOutputHelper output) : IDisposable
             _ = source.AppendAll([new JobLog(job, [
                 new JobEntry(1, SampleJobs.Start, new JobEvent.JobOpened(new JobBrief("imported"))),
                 .. Enumerable.Range(2, entries - 1).Select(i => new JobEntry(i, SampleJobs.Start, new JobEvent.NoteTaken("note", null)))])]);
-            JobArchive.ExportTo(source, null, _folder["jobs.json"], force: false);
+            JobArchive.ExportTo(source, null, _folder["jobs.json"], force: false, new OutputFiles([]));
         }
 
         SqliteJobStore.Open(StorePath).Dispose();
