@@ -6,7 +6,6 @@ using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
-using ReworkThermal.Core.Tools;
 using ReworkThermal.Data;
 using ReworkThermal.Data.Profiles;
 using ReworkThermal.Data.Requests;

@@ -22,8 +22,8 @@ internal sealed class ProcessShell : IDisposable
     internal ProcessShell()
     {
         UTF8Encoding utf8 = new(encoderShouldEmitUTF8Identifier: false);
-        _output = new StreamWriter(new StandardStream(1, Console.OpenStandardOutput()), utf8, bufferSize: 16384);
-        _error = new StreamWriter(new StandardStream(2, Console.OpenStandardError()), utf8) { AutoFlush = true };
+        _output = new StreamWriter(new StandardStream(1), utf8, bufferSize: 16384);
+        _error = new StreamWriter(new StandardStream(2), utf8) { AutoFlush = true };
         Console.CancelKeyPress += (_, key) =>
         {
             // The first time the command stops in good order; the second time the process ends at once.

@@ -7,14 +7,16 @@ namespace ReworkThermal.App.Commands;
 /// reads any more.
 /// </summary>
 /// <param name="descriptor">1 for answers, 2 for complaints; of complaints that cannot be written nobody can be told.</param>
-/// <param name="onWindows">What is written to instead on Windows, where descriptors are none.</param>
-internal sealed partial class StandardStream(int descriptor, Stream onWindows) : Stream
+internal sealed partial class StandardStream(int descriptor) : Stream
 {
     private const int Complaints = 2;
     private const int Interrupted = 4;
     private const int BrokenPipe = 32;
     private static readonly int _tryAgain = OperatingSystem.IsMacOS() ? 35 : 11;
     private static readonly TimeSpan _patience = TimeSpan.FromMilliseconds(10);
+
+    // What is written to on Windows, where descriptors are none.
+    private readonly Stream _onWindows = descriptor == Complaints ? Console.OpenStandardError() : Console.OpenStandardOutput();
     private bool _lost;
 
     /// <inheritdoc/>
@@ -57,7 +59,7 @@ internal sealed partial class StandardStream(int descriptor, Stream onWindows) :
 
         try
         {
-            onWindows.Write(buffer);
+            _onWindows.Write(buffer);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
@@ -121,4 +123,15 @@ internal sealed partial class StandardStream(int descriptor, Stream onWindows) :
     [LibraryImport("libc", EntryPoint = "write", SetLastError = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]
     private static unsafe partial nint WriteSome(int descriptor, byte* bytes, nint count);
+
+    /// <inheritdoc/>
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+        {
+            _onWindows.Dispose();
+        }
+
+        base.Dispose(disposing);
+    }
 }

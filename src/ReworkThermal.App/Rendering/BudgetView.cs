@@ -3,7 +3,6 @@ using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Reports.Records;
 

@@ -2,7 +2,6 @@ using System.Text.Json;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.App.Rendering;
 

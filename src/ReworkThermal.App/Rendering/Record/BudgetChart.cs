@@ -4,7 +4,6 @@ using System.Text;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Rendering.Record;

@@ -1,14 +1,12 @@
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Solders;
 using ReworkThermal.Core.Planning.Touches;
-using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Requests;
 using UnitsNet;
 

@@ -1,5 +1,4 @@
 using ReworkThermal.Core.HeatFlow;
-using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Touches;
 

@@ -1,5 +1,4 @@
 using ReworkThermal.Core.HeatFlow.Materials;
-using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Planning.Searching;
 using ReworkThermal.Core.Planning.Solders;

@@ -53,7 +53,7 @@ public sealed class JobArchiveTests : IDisposable
             JobId job = SampleJobs.OpenWithPins(desk);
             Assert.IsType<RecordOutcome.Recorded>(desk.Record(job, started));
             Assert.IsType<RecordOutcome.Recorded>(desk.Record(job, logged));
-            JobArchive.ExportTo(store, null, _folder["a.json"], false);
+            JobArchive.ExportTo(store, null, _folder["a.json"], force: false, new OutputFiles([]));
         }
 
         string text = File.ReadAllText(_folder["a.json"]);
