@@ -1,7 +1,6 @@
 using System.Text.Json;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Reports;
 
 namespace ReworkThermal.App.Rendering;
 

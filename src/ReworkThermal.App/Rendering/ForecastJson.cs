@@ -3,7 +3,6 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -4,7 +4,6 @@ using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Reports;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -1,5 +1,3 @@
-using ReworkThermal.Core.Damage;
-
 namespace ReworkThermal.App.Wording;
 
 /// <summary>Words about heat budgets on the screens.</summary>
