@@ -80,7 +80,7 @@ public sealed class ProcessTests
     [InlineData("job new x --store \"$STORE\" | :", "Broken pipe. Recorded as entry 1")]
     [InlineData("melt Sn63Pb37 --curve | :", "")]
     [InlineData("melt Sn63Pb37 >&- 2>&-", "")]
-    public void A_standard_output_that_cannot_be_written_ends_in_good_order(string words, string said)
+    public async Task A_standard_output_that_cannot_be_written_ends_in_good_order(string words, string said)
     {
         if (!OperatingSystem.IsLinux())
         {
@@ -95,9 +95,9 @@ public sealed class ProcessTests
         start.ArgumentList.Add($"{program} {words}; exit ${{PIPESTATUS[0]}}");
         using Process process = Process.Start(start)!;
         Task<string> error = process.StandardError.ReadToEndAsync();
-        _ = process.StandardOutput.ReadToEnd();
-        process.WaitForExit();
-        string complaint = error.GetAwaiter().GetResult();
+        _ = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        string complaint = await error;
         Assert.Equal(74, process.ExitCode);
         Assert.DoesNotContain("   at ", complaint, StringComparison.Ordinal);
         Assert.Equal(said.Length == 0, complaint.Length == 0);

@@ -1,5 +1,4 @@
 using ReworkThermal.App.Screens.Desks;
-using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
 using Terminal.Gui.Input;
 
