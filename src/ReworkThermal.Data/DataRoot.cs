@@ -55,13 +55,14 @@ public sealed class DataRoot(string folder, string? own = null)
 
     /// <summary>The TOML files of a folder, the user's own among them, in ordinal order of their names.</summary>
     /// <param name="name">Folder below the root, with '/' between folders, such as <c>profiles/boards</c>.</param>
-    /// <returns>Full paths; empty when neither side has such a folder.</returns>
+    /// <returns>Full paths, without files that were left out; empty when neither side has such a folder.</returns>
     public IReadOnlyList<string> Files(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
         return [.. NamesIn(folder, name).Union(own is null || name == SystemsFolder ? [] : NamesIn(own, name), StringComparer.Ordinal)
             .Order(StringComparer.Ordinal)
-            .Select(n => File($"{name}/{n}"))];
+            .Select(n => File($"{name}/{n}"))
+            .Where(path => !_leftOut.ContainsKey(path))];
     }
 
     /// <summary>The TOML files of a folder and of all folders in it.</summary>

@@ -1,3 +1,5 @@
+using ReworkThermal.Data.Store;
+
 namespace ReworkThermal.Data;
 
 /// <summary>
@@ -57,6 +59,14 @@ public sealed class OutputFiles(IEnumerable<string> kept)
 
             for (int i = 0; i < files.Count; i++)
             {
+                if (BelongsToAnotherStore(files[i].Path, drafts[i]))
+                {
+                    return $"'{files[i].Path}' is a job store or the log of one, which only a backup replaces; it was left as it is. Name another file.";
+                }
+            }
+
+            for (int i = 0; i < files.Count; i++)
+            {
                 at = files[i].Path;
                 File.Move(drafts[i], at, overwrite: force);
             }
@@ -88,6 +98,11 @@ public sealed class OutputFiles(IEnumerable<string> kept)
             : spot.Itself is { IsRegular: false } ? CannotWrite(path, "it is a pipe, a device or a socket, and only a plain file is replaced.")
             : null;
     }
+
+    // A store that this run does not use is somebody's work all the same.
+    private static bool BelongsToAnotherStore(string path, string draft) =>
+        (StoreFile.IsStore(path) && !StoreFile.IsStore(draft)) || StoreFile.IsLog(path)
+        || (StoreFile.StoreOf(path) is { } store && StoreFile.IsStore(store));
 
     // What is under the very name: a link is not followed, and one that leads nowhere is there too.
     private static FileAttributes? AttributesOf(string path)

@@ -12,6 +12,7 @@ namespace ReworkThermal.Data.Store;
 internal static partial class StoreFile
 {
     private const int HeaderLength = 100;
+    private const uint LogMagic = 0x377F0682;
     private const int VersionOffset = 60;
     private const int ApplicationOffset = 68;
 
@@ -20,6 +21,8 @@ internal static partial class StoreFile
 
     /// <summary>Waits inside SQLite come at short rising distances; the wait around them at long ones.</summary>
     private const string WaitInside = "pragma busy_timeout = 1000";
+
+    private static ReadOnlySpan<byte> Magic => "SQLite format 3\0"u8;
 
     internal static SqliteConnection Open(string path, IReadOnlyList<Action<SqliteConnection, SqliteTransaction>> steps, int patienceSeconds = PatienceSeconds)
     {
@@ -144,6 +147,40 @@ internal static partial class StoreFile
         _ = command.ExecuteNonQuery();
     }
 
+    /// <summary>Whether a file is a job store by its first bytes.</summary>
+    /// <param name="path">Its path; nothing need be there.</param>
+    internal static bool IsStore(string path)
+    {
+        byte[] header = FirstBytes(path);
+        return header.AsSpan().StartsWith(Magic) && header.Length == HeaderLength && BinaryPrimitives.ReadInt32BigEndian(header.AsSpan(ApplicationOffset)) == StoreSchema.ApplicationId;
+    }
+
+    /// <summary>Whether a file is a write-ahead log by its first bytes (sqlite.org/fileformat2.html, 4.1).</summary>
+    /// <param name="path">Its path; nothing need be there.</param>
+    internal static bool IsLog(string path)
+    {
+        byte[] header = FirstBytes(path);
+        return header.Length >= sizeof(uint) && (BinaryPrimitives.ReadUInt32BigEndian(header) & ~1u) == LogMagic;
+    }
+
+    /// <summary>The store that a file belongs to by its name, as its log or its shared memory.</summary>
+    /// <param name="path">Path of the file.</param>
+    /// <returns>Path of the store; null when the name is none of these.</returns>
+    internal static string? StoreOf(string path) =>
+        SqliteJobStore.FilesOf(string.Empty).FirstOrDefault(end => end.Length > 0 && path.EndsWith(end, StringComparison.Ordinal)) is { } ending ? path[..^ending.Length] : null;
+
+    private static byte[] FirstBytes(string path)
+    {
+        if (InputFile.Objection(path, long.MaxValue) is not null || !File.Exists(path))
+        {
+            return [];
+        }
+
+        byte[] header = new byte[HeaderLength];
+        using FileStream file = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete);
+        return header[..file.ReadAtLeast(header, HeaderLength, throwOnEndOfStream: false)];
+    }
+
     /// <summary>
     /// Reads the header bytes without SQLite, so that nothing at all is created beside a file that is refused. Closing the handle takes
     /// SQLite's own POSIX locks away where this process has the store open already (sqlite.org/howtocorrupt.html, 2.2); SQLite notices
@@ -186,7 +223,7 @@ internal static partial class StoreFile
             throw StoreFaults.Empty(path);
         }
 
-        if (read < HeaderLength || !header.StartsWith("SQLite format 3\0"u8))
+        if (read < HeaderLength || !header.StartsWith(Magic))
         {
             throw StoreFaults.NotAStore(path);
         }

@@ -52,6 +52,36 @@ public sealed class OutputTests
     }
 
     [Theory]
+    [InlineData("")]
+    [InlineData("-wal")]
+    [InlineData("-shm")]
+    public void A_store_of_another_run_is_replaced_by_nothing_but_a_backup(string ending)
+    {
+        using JobStoreBench other = new JobStoreBench().WithDemoJob();
+        string file = other.Store + ending;
+        if (ending.Length > 0)
+        {
+            File.WriteAllText(file, "left by a crash");
+        }
+
+        byte[] before = File.ReadAllBytes(file);
+        using JobStoreBench bench = new JobStoreBench().WithDemoJob();
+        foreach (string[] words in new string[][] { ["melt", "Sn63Pb37", "--csv", file], ["store", "export", file], ["report", "--html", file], ["job", "pins", "--to", file] })
+        {
+            BenchResult refused = bench.Run([.. words, "--force"]);
+            Assert.True(refused.Code is 2 or 4, refused.Error);
+            Assert.Contains("left as it is", refused.Error, StringComparison.Ordinal);
+            Assert.Equal(before, File.ReadAllBytes(file));
+        }
+
+        if (ending.Length == 0)
+        {
+            bench.Must("store", "backup", file, "--force");
+            Assert.NotEqual(before, File.ReadAllBytes(file));
+        }
+    }
+
+    [Theory]
     [MemberData(nameof(Writers))]
     public void What_is_there_is_replaced_only_when_forced_and_only_a_plain_file(string[] words)
     {

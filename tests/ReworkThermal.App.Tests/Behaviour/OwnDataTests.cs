@@ -85,6 +85,17 @@ public sealed class OwnDataTests
         Assert.Contains("six-layer-controller.toml (yours) stands in", result.Out, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_broken_own_board_does_not_stop_a_plan_for_another()
+    {
+        using TemporaryFolder own = new();
+        string broken = own.Write("profiles/boards/broken.toml", "name = [");
+        BenchResult result = Run(own, "plan", Bench.DemoRequest);
+
+        Assert.True(result.Code == 0, result.Error);
+        Assert.Contains(broken, result.Error, StringComparison.Ordinal);
+    }
+
     // XDG Base Directory Specification 0.8: a relative path in the variable is to be ignored.
     [Theory]
     [InlineData(StorePlatform.Unix, "/config", "/home/u", "/config/rework-thermal")]
