@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Phases.Parameters;
 using ReworkThermal.Core.Reports;
 using ReworkThermal.Data.Checks;
 using ReworkThermal.Data.Thermodynamics;
@@ -23,9 +24,9 @@ internal static class DataCommand
         List<CheckLine> lines = [.. DataFolderCheck.Run(shell.Data)];
         if (!new DataCheckReport(lines).AnyBroken)
         {
-            lines.AddRange(InvariantLines.For(
-                ThermodynamicFiles.Load(Path.Combine(shell.Data.Alloys, "thermodynamics")),
-                "alloys/thermodynamics"));
+            ThermodynamicDatabase database = ThermodynamicFiles.Load(shell.Data);
+            lines.AddRange(InvariantLines.For(database, ThermodynamicFiles.Folder));
+            lines.AddRange(FitLines.For(database, ThermodynamicFiles.Folder));
         }
 
         DataCheckReport report = new(lines);

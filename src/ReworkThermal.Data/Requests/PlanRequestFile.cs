@@ -91,7 +91,7 @@ public static class PlanRequestFile
 
     private static Bench ReadBench(FieldReader bench, Workshop workshop, List<string> assumed)
     {
-        IReadOnlyList<Alloy> dilutions = workshop.Alloys.Dilutions;
+        IReadOnlyList<Alloy> dilutions = workshop.Alloys.UsualDilutions;
         if (bench.Has("dilution_alloys"))
         {
             dilutions = Chosen(bench, "dilution_alloys", workshop.Alloys.Dilutions.ToDictionary(a => a.Name, StringComparer.Ordinal), 0);

@@ -46,7 +46,7 @@ internal sealed class PlanRequests(JobWorkshop workshop)
             Limits = Limits(form),
             Scatter = _shelf.Scatter,
             Advice = _shelf.Planning.Advice,
-            Assumed = [ScreenPlanWords.AllAlloys(_shelf.Alloys.Dilutions.Count), ScreenPlanWords.UsualLimits],
+            Assumed = [ScreenPlanWords.AllAlloys(_shelf.Alloys.UsualDilutions.Count), ScreenPlanWords.UsualLimits],
         };
     }
 
@@ -70,7 +70,7 @@ internal sealed class PlanRequests(JobWorkshop workshop)
                 Length.FromMillimeters(FormReading.Number(form, PlanField.AirMillimetres)))),
         ],
         Preheaters = [.. PlanFormRules.Names(form[PlanField.Preheaters]).Select(n => _shelf.Profiles.Preheaters[n])],
-        Dilutions = _shelf.Alloys.Dilutions,
+        Dilutions = _shelf.Alloys.UsualDilutions,
         Removal = _shelf.Removals.First(r => r.Name == form[PlanField.Removal]),
         WireDiameter = Length.FromMillimeters(FormReading.Number(form, PlanField.WireMillimetres)),
         WireFlux = _shelf.Wire.FluxShare.Central,
