@@ -4,14 +4,12 @@ namespace ReworkThermal.Data;
 
 /// <summary>
 /// Where the data files are: those that came with the program, and those of the user's own folder, which has the same layout. A file of
-/// the own folder stands in for the shipped file of the same folder and name; other files are added. Thermodynamic systems are always the
-/// shipped ones, because they lean on each other.
+/// the own folder stands in for the shipped file of the same folder and name; other files are added.
 /// </summary>
 /// <param name="folder">Folder that holds the shipped <c>alloys</c> and <c>profiles</c>.</param>
 /// <param name="own">The user's folder with the same layout; null for none. It need not exist.</param>
 public sealed class DataRoot(string folder, string? own = null)
 {
-    private const string SystemsFolder = "alloys/thermodynamics";
     private const string Sources = "sources.toml";
 
     private readonly ConcurrentDictionary<string, OwnFile> _used = new(StringComparer.Ordinal);
@@ -41,9 +39,6 @@ public sealed class DataRoot(string folder, string? own = null)
     /// <summary>Every complaint of the files that were left out.</summary>
     internal IEnumerable<DataFileProblem> AllLeftOut => _leftOut.OrderBy(f => f.Key, StringComparer.Ordinal).SelectMany(f => f.Value);
 
-    /// <summary>Files of the user's own folder that are never read, by full path: thermodynamic systems are always the shipped ones.</summary>
-    public IReadOnlyList<string> UnreadOwnFiles => own is null ? [] : [.. Below(own, SystemsFolder).Order(StringComparer.Ordinal).Select(n => Path.Combine(own, Local(n)))];
-
     /// <summary>The file to read for a name.</summary>
     /// <param name="name">Name below the root, with '/' between folders, such as <c>alloys/wire.toml</c>.</param>
     /// <returns>Path of the user's own file if there is one, else of the shipped one, which need not exist.</returns>
@@ -59,7 +54,7 @@ public sealed class DataRoot(string folder, string? own = null)
     public IReadOnlyList<string> Files(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return [.. NamesIn(folder, name).Union(own is null || name == SystemsFolder ? [] : NamesIn(own, name), StringComparer.Ordinal)
+        return [.. NamesIn(folder, name).Union(own is null ? [] : NamesIn(own, name), StringComparer.Ordinal)
             .Order(StringComparer.Ordinal)
             .Select(n => File($"{name}/{n}"))
             .Where(path => !_leftOut.ContainsKey(path))];
@@ -71,7 +66,7 @@ public sealed class DataRoot(string folder, string? own = null)
     public IReadOnlyList<(string Name, string Path)> AllFiles(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        return [.. Below(folder, name).Union(own is null ? [] : Below(own, name).Where(n => !IsSystem(n)), StringComparer.Ordinal)
+        return [.. Below(folder, name).Union(own is null ? [] : Below(own, name), StringComparer.Ordinal)
             .Order(StringComparer.Ordinal)
             .Select(n => (n, File(n)))];
     }
@@ -133,8 +128,6 @@ public sealed class DataRoot(string folder, string? own = null)
         return (IsOwn(path) || !Path.IsPathRooted(path) ? path : Path.GetRelativePath(folder, path)).Replace('\\', '/');
     }
 
-    private static bool IsSystem(string name) => name.StartsWith(SystemsFolder + "/", StringComparison.Ordinal);
-
     private static string Local(string name) => name.Replace('/', Path.DirectorySeparatorChar);
 
     private static IEnumerable<string> NamesIn(string root, string name)
@@ -154,10 +147,12 @@ public sealed class DataRoot(string folder, string? own = null)
     private static IEnumerable<string> PathsBelow(string root) =>
         Below(root, "alloys").Concat(Below(root, "profiles")).Select(name => Path.Combine(root, Local(name)));
 
-    private bool IsOwn(string path) => own is not null && path.StartsWith(own + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+    /// <summary>Whether a path lies in the user's own folder.</summary>
+    /// <param name="path">Full path.</param>
+    internal bool IsOwn(string path) => own is not null && path.StartsWith(own + Path.DirectorySeparatorChar, StringComparison.Ordinal);
 
     private string? OwnPathOrNull(string name) =>
-        own is not null && !IsSystem(name) && Path.Combine(own, Local(name)) is string path && Path.Exists(path)
+        own is not null && Path.Combine(own, Local(name)) is string path && Path.Exists(path)
             ? path
             : null;
 

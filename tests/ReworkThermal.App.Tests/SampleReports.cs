@@ -27,6 +27,7 @@ internal static class SampleReports
             new PhaseLine("LIQUID", "liquid", Temperature.FromDegreesCelsius(210), Temperature.FromDegreesCelsius(250), 1),
         ],
         TemperatureDelta.FromKelvins(5),
+        TemperatureDelta.Zero,
         ["An invented reason."],
         ["An invented note that is long enough to run over the end of a line of one hundred columns, so that wrapping shows."],
         ["Nobody, Nowhere, Never (0000)"]);

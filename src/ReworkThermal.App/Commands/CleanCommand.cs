@@ -54,7 +54,7 @@ internal static class CleanCommand
             return new Reply.Misused(Refusals.UnknownName("--removal", way, workshop.Removals.Select(r => r.Name)));
         }
 
-        return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, shelf, workshop.Profiles)) switch
+        return (shelf.Alloys.Find(wish.With), shelf.Alloys.Find(wish.Refill), JointCharge.Find(wish.Joint, shelf, workshop.Profiles, removal)) switch
         {
             (DesignationReading.Refused refused, _, _) => new Reply.Misused(refused.Reason),
             (_, DesignationReading.Refused refused, _) => new Reply.Misused(refused.Reason),

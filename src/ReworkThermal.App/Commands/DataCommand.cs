@@ -1,9 +1,11 @@
 using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Phases.Parameters;
+using ReworkThermal.Core.Reports;
 using ReworkThermal.Core.Reports.Checks;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Data.Checks;
 using ReworkThermal.Data.Thermodynamics;
 
@@ -25,9 +27,9 @@ internal static class DataCommand
         List<CheckLine> lines = [.. DataFolderCheck.Run(shell.Data)];
         if (!new DataCheckReport(lines).AnyBroken)
         {
-            lines.AddRange(InvariantLines.For(
-                ThermodynamicFiles.Load(Path.Combine(shell.Data.Alloys, "thermodynamics")),
-                "alloys/thermodynamics"));
+            ThermodynamicDatabase database = ThermodynamicFiles.Load(shell.Data);
+            lines.AddRange(InvariantLines.For(database, ThermodynamicFiles.Folder));
+            lines.AddRange(FitLines.For(database, ThermodynamicFiles.Folder));
         }
 
         DataCheckReport report = new(lines);

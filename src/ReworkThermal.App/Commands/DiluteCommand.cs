@@ -26,9 +26,10 @@ internal static class DiluteCommand
         Option<double?> target = Numbers.Option("--target-flow", HelpText.TargetFlow, 50, 350, "°C");
         Option<double?> wire = Numbers.Option("--wire", HelpText.Wire, 0.2, 3, "mm");
         Option<bool> leadFree = new("--lead-free") { Description = HelpText.LeadFree };
+        Option<bool> all = new("--all-alloys") { Description = HelpText.AllAlloys };
         Command command = new("dilute", HelpText.Dilute);
         joint.AddTo(command);
-        foreach (Option option in (Option[])[with, ratio, target, wire, leadFree])
+        foreach (Option option in (Option[])[with, ratio, target, wire, leadFree, all])
         {
             command.Add(option);
         }
@@ -40,7 +41,8 @@ internal static class DiluteCommand
                 parse.GetValue(ratio),
                 parse.GetValue(target),
                 parse.GetValue(wire),
-                parse.GetValue(leadFree))),
+                parse.GetValue(leadFree),
+                parse.GetValue(all))),
             parse.GetValue(json),
             shell));
         return command;
@@ -63,7 +65,7 @@ internal static class DiluteCommand
         MeltingShelf shelf = new(shell.Data);
         Workshop workshop = Workshop.Load(shell.Data);
         IReadOnlyList<Alloy>? alloys = AlloysFor(wish, shelf);
-        return (alloys, JointCharge.Find(wish.Joint, shelf, workshop.Profiles)) switch
+        return (alloys, JointCharge.Find(wish.Joint, shelf, workshop.Profiles, workshop.Removals.First(r => r.Name == UsualBench.Removal))) switch
         {
             (null, _) => new Reply.Misused(Refusals.UnknownName("--with", wish.With!, shelf.Alloys.Dilutions.Select(a => a.Name))),
             (_, JointCharge.Refused refused) => new Reply.Misused(refused.Reason),
@@ -93,7 +95,11 @@ internal static class DiluteCommand
             joint.Charge.Amount,
             [.. choices.Select(c => reporting.Line(c, []))],
             DilutionReporting.LeftOut(excluded),
-            [.. joint.Notes, Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions))],
+            [
+                .. joint.Notes,
+                .. choices.Select(c => c.Alloy).Where(a => a.Melting.IsArrest).Select(a => PrintedWords.Of(a, new MeltReporting(shelf.Engine, properties).Melting(a.Fractions, [], []), shelf.Alloys.Sources.Cite)),
+                Assumptions.Wire(Numerals.Millimetres(diameter), Numerals.Percent(workshop.Wire.FluxShare.Central.DecimalFractions)),
+            ],
             sources);
         DilutionView view = new(report, single: wish.With is not null && choices.Count == 1);
         return choices.Count > 0 ? new Reply.Answered(view) : new Reply.AnsweredNo(view);
@@ -144,7 +150,7 @@ internal static class DiluteCommand
     {
         if (wish.With is null)
         {
-            return shelf.Alloys.Dilutions;
+            return wish.AllAlloys ? shelf.Alloys.Dilutions : shelf.Alloys.UsualDilutions;
         }
 
         Alloy? known = shelf.Alloys.Dilutions.Concat(shelf.Alloys.Solders)

@@ -7,10 +7,12 @@ namespace ReworkThermal.App.Commands;
 /// <param name="TargetFlow">Wanted flow temperature [°C]; null when a ratio is given.</param>
 /// <param name="WireMm">Diameter of the wire [mm]; null when not named.</param>
 /// <param name="LeadFreeOnly">Whether alloys with lead are left out.</param>
+/// <param name="AllAlloys">Whether all listed dilution alloys are compared, not the usual ones alone.</param>
 internal sealed record DilutionWish(
     JointWish Joint,
     string? With,
     double? Ratio,
     double? TargetFlow,
     double? WireMm,
-    bool LeadFreeOnly);
+    bool LeadFreeOnly,
+    bool AllAlloys);

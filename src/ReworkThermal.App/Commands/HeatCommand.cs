@@ -55,8 +55,8 @@ internal static class HeatCommand
                     write);
             case MeltingOutcome.NotConverged failed:
                 return new Reply.AnsweredNo(new FailureView(joint.Title, failed.Reason));
-            case MeltingOutcome.OutsideModel outside:
-                return new Reply.Unusable(Refusals.InFile(path, outside.Reason));
+            case { Lack: { } reason }:
+                return new Reply.Unusable(Refusals.InFile(path, reason));
             default:
                 throw new InvalidOperationException("unknown kind of melting outcome");
         }

@@ -1,7 +1,9 @@
+using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Data.Profiles;
+using UnitsNet;
 
 namespace ReworkThermal.App.Commands;
 
@@ -26,8 +28,9 @@ internal abstract record JointCharge
     /// <param name="wish">What was typed.</param>
     /// <param name="shelf">Alloys.</param>
     /// <param name="profiles">Profiles.</param>
+    /// <param name="wick">How solder is taken off gold that is tinned first.</param>
     /// <returns>The solder, or why it is not known.</returns>
-    internal static JointCharge Find(JointWish wish, MeltingShelf shelf, ProfileLibrary profiles)
+    internal static JointCharge Find(JointWish wish, MeltingShelf shelf, ProfileLibrary profiles, RemovalMethod wick)
     {
         DesignationReading reading = shelf.Alloys.Find(wish.Solder ?? UsualBench.Solder);
         if (reading is not DesignationReading.Accepted filling)
@@ -37,12 +40,26 @@ internal abstract record JointCharge
 
         return JointChoice.Find(wish.Joint, wish.Board, profiles) switch
         {
-            JointChoice.Chosen chosen => new Known(
-                chosen.Joint.Name,
-                PickedUp.In(JointSolder.ChargeIn(chosen.Joint, chosen.Board.StackUp.Thickness, filling.Fractions, shelf.Alloys.Properties), wish.PickedUp),
-                [.. wish.Solder is null ? [Assumptions.Solder(UsualBench.Solder)] : Array.Empty<string>(), .. filling.Notes, .. chosen.Notes, Assumptions.Filled]),
+            JointChoice.Chosen chosen => InJoint(wish, chosen, filling, shelf.Alloys.Properties, wick),
             JointChoice.Refused refused => new Refused(refused.Reason),
             _ => throw new InvalidOperationException("unknown kind of choice"),
         };
+    }
+
+    private static Known InJoint(JointWish wish, JointChoice.Chosen chosen, DesignationReading.Accepted filling, SolderProperties properties, RemovalMethod wick)
+    {
+        SolderCharge solder = JointSolder.ChargeIn(chosen.Joint, chosen.Board.StackUp.Thickness, filling.Fractions, properties);
+        List<string> notes = [.. wish.Solder is null ? [Assumptions.Solder(UsualBench.Solder)] : Array.Empty<string>(), .. filling.Notes, .. chosen.Notes, Assumptions.Filled];
+        if (wish.PickedUp.Gold is { } gold)
+        {
+            Ratio removed = wick.Efficiency.Central;
+            notes.Add(Assumptions.Gold(
+                Numerals.Milligrams(gold.MassOf(properties)),
+                [.. Enumerable.Range(0, 3).Select(cycles => Numerals.Percent(gold.ShareAfter(solder.Amount, cycles, removed, properties).DecimalFractions))],
+                wick.Name,
+                Numerals.Percent(removed.DecimalFractions)));
+        }
+
+        return new Known(chosen.Joint.Name, PickedUp.In(solder, wish.PickedUp, properties), notes);
     }
 }

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Mixing;
 using UnitsNet;
 
 namespace ReworkThermal.App.Commands;
@@ -7,4 +8,4 @@ namespace ReworkThermal.App.Commands;
 /// <param name="Board">Identifier of a board profile; null when not named.</param>
 /// <param name="Solder">What is in the joint; null when not named.</param>
 /// <param name="PickedUp">Metal taken up from barrel and finish.</param>
-internal sealed record JointWish(string Joint, string? Board, string? Solder, (Mass Copper, Mass Silver) PickedUp);
+internal sealed record JointWish(string Joint, string? Board, string? Solder, (Mass Copper, Mass Silver, GoldPlating? Gold) PickedUp);

@@ -44,8 +44,9 @@ internal static class MeltCommand
     private static Reply Summary(MeltingShelf shelf, DesignationReading.Accepted solder)
     {
         MeltReporting reporting = new(shelf.Engine, shelf.Alloys.Properties);
-        MeltReport report = reporting.Melting(solder.Fractions, solder.Notes, shelf.SourcesFor(solder.Fractions));
-        return report is MeltReport.Computed ? new Reply.Answered(new MeltView(report)) : new Reply.AnsweredNo(new MeltView(report));
+        MeltReport melt = reporting.Melting(solder.Fractions, solder.Notes, shelf.SourcesFor(solder.Fractions));
+        MeltReport report = melt.With([.. shelf.Alloys.Listed(solder.Fractions).Select(alloy => PrintedWords.Of(alloy, melt, shelf.Alloys.Sources.Cite)).Distinct(StringComparer.Ordinal)]);
+        return report is MeltReport.Computed or MeltReport.SolidusOnly ? new Reply.Answered(new MeltView(report)) : new Reply.AnsweredNo(new MeltView(report));
     }
 
     private static Reply Curve(MeltingShelf shelf, DesignationReading.Accepted solder, Func<MeltCurveView, string?> write)

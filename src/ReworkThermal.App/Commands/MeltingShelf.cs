@@ -18,7 +18,7 @@ internal sealed class MeltingShelf
     internal MeltingShelf(DataRoot root)
     {
         _root = root;
-        _database = ThermodynamicFiles.Load(Folder);
+        _database = ThermodynamicFiles.Load(root);
         Alloys = AlloyShelf.Load(root);
         Engine = new PhaseEngine(_database);
     }

@@ -22,6 +22,7 @@ internal sealed class DilutionView(DilutionReport report, bool single) : IRender
             {
                 page.Heading(MeltWords.Title(melt.Composition.ToString()));
                 MeltView.WriteTables(page, melt);
+                page.List(MeltWords.UncertaintyHeading(Numerals.Kelvin(melt.Uncertainty.Kelvins)), melt.UncertaintyReasons);
             }
         }
         else

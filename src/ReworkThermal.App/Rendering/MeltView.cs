@@ -19,6 +19,12 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
             WriteTables(page, computed);
             page.List(MeltWords.UncertaintyHeading(Numerals.Kelvin(computed.Uncertainty.Kelvins)), computed.UncertaintyReasons);
         }
+        else if (report is MeltReport.SolidusOnly only)
+        {
+            page.Table(["", ">", ""], [[MeltWords.Solidus, WithRange(only.Solidus, Numerals.Fixed(only.Uncertainty.Kelvins, 0)), MeltWords.SolidusMeaning]]);
+            page.Paragraph(only.Reason);
+            page.List(MeltWords.UncertaintyHeading(Numerals.Kelvin(only.Uncertainty.Kelvins)), only.UncertaintyReasons);
+        }
         else if (report is MeltReport.NotConverged failed)
         {
             page.Paragraph(MeltWords.NotConverged(failed.Reason));
@@ -44,7 +50,8 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
     internal static void WriteFigures(Utf8JsonWriter json, MeltReport report)
     {
         MeltReport.Computed? computed = report as MeltReport.Computed;
-        json.Number("solidus_c", computed?.Solidus.DegreesCelsius, 2);
+        MeltReport.SolidusOnly? only = report as MeltReport.SolidusOnly;
+        json.Number("solidus_c", (computed?.Solidus ?? only?.Solidus)?.DegreesCelsius, 2);
         json.Number("liquidus_c", computed?.Liquidus.DegreesCelsius, 2);
         json.Number("flow_c", computed?.Flow.DegreesCelsius, 2);
         json.Number("scheil_end_c", computed?.ScheilEnd?.DegreesCelsius, 2);
@@ -64,12 +71,13 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
         }
 
         json.WriteEndArray();
-        json.Number("uncertainty_k", computed?.Uncertainty.Kelvins, 2);
-        json.Sentences("uncertainty_reasons", computed?.UncertaintyReasons ?? []);
-        json.WriteBoolean("converged", computed is not null);
-        if (report is MeltReport.NotConverged failed)
+        json.Number("solidus_higher_by_up_to_k", computed?.SolidusRise.Kelvins, 2);
+        json.Number("uncertainty_k", (computed?.Uncertainty ?? only?.Uncertainty)?.Kelvins, 2);
+        json.Sentences("uncertainty_reasons", computed?.UncertaintyReasons ?? only?.UncertaintyReasons ?? []);
+        json.WriteBoolean("converged", computed is not null || only is not null);
+        if ((only?.Reason ?? (report as MeltReport.NotConverged)?.Reason) is { } reason)
         {
-            json.Text("reason", failed.Reason);
+            json.Text("reason", reason);
         }
     }
 
@@ -85,9 +93,14 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
             json.Number(element.Symbol(), composition[element], 6);
         }
 
-        if (composition.InertTrace > 0)
+        if (composition.Nickel > 0)
         {
-            json.Number("inert_trace", composition.InertTrace, 6);
+            json.Number("Ni", composition.Nickel, 6);
+        }
+
+        if (composition.InertTrace > composition.Nickel)
+        {
+            json.Number("inert_trace", composition.InertTrace - composition.Nickel, 6);
         }
 
         json.WriteEndObject();
@@ -109,7 +122,7 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
         [
             [MeltWords.Flow, WithRange(melt.Flow, range), MeltWords.FlowMeaning],
             [MeltWords.Liquidus, WithRange(melt.Liquidus, range), MeltWords.LiquidusMeaning],
-            [MeltWords.Solidus, WithRange(melt.Solidus, range), MeltWords.SolidusMeaning],
+            [MeltWords.Solidus, SolidusWithRange(melt, range), MeltWords.SolidusMeaning],
             [MeltWords.PastyRange, Numerals.Kelvin(melt.Liquidus.DegreesCelsius - melt.Solidus.DegreesCelsius), MeltWords.PastyRangeMeaning],
         ];
         if (melt.ScheilEnd is { } end)
@@ -139,6 +152,10 @@ internal sealed class MeltView(MeltReport report) : IRenderedReport
             p.Words,
         ])]);
     }
+
+    private static string SolidusWithRange(MeltReport.Computed melt, string range) => melt.SolidusRise.Kelvins >= 1
+        ? $"{Numerals.Celsius(melt.Solidus)} -{range}/+{Numerals.Fixed((melt.Uncertainty + melt.SolidusRise).Kelvins, 0)} K"
+        : WithRange(melt.Solidus, range);
 
     private static string WithRange(Temperature temperature, string range) => $"{Numerals.Celsius(temperature)} ± {range} K";
 }

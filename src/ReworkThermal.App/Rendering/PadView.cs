@@ -5,6 +5,7 @@ using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Dwelling;
 using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Records;
 

@@ -16,6 +16,9 @@ internal static class Assumptions
 
     internal static string Target(string celsius) => $"The mix shall flow at {celsius}, like tin-lead eutectic solder; --target-flow sets another temperature.";
 
+    internal static string Gold(string mass, IReadOnlyList<string> shares, string way, string removed) =>
+        $"All {mass} of the gold dissolve: soldered straight on it the joint holds {shares[0]} gold by mass; after one cycle of tinning and wicking {shares[1]}, after two {shares[2]} ({way}, {removed} taken each time). Above 3 % (from memory, the trade's usual limit) joints turn brittle: tin and wick twice.";
+
     internal static string Filled => "The joint is filled through, with hollow fillets on both sides.";
 
     internal static string Wire(string diameter, string flux) => $"Wire lengths are for {diameter} wire with {flux} flux; --wire names another diameter.";

@@ -45,6 +45,8 @@ internal static partial class HelpText
 
     internal const string Wire = "Diameter of the solder wire.";
 
+    internal const string AllAlloys = "Compare every dilution alloy on file, not only the usual ones.";
+
     internal const string LeadFree = "Leave out alloys that contain lead.";
 
     internal const string Clean = "What add-melt-remove passes leave in a joint, and how many are enough before the refit.";
@@ -60,6 +62,10 @@ internal static partial class HelpText
     internal const string Copper = "Copper that the solder has taken up from barrel and pads.";
 
     internal const string Silver = "Silver that the solder has taken up from a finish.";
+
+    internal const string GoldArea = "Gold-plated area of leg, pad or edge finger that the solder wets; with --gold-thickness.";
+
+    internal const string GoldThickness = "Thickness of that gold; flash gold has 0.05 to 0.1 um, plated contacts 0.4 to 2.5 um (common practice, no source).";
 
     internal const string Heat = "Run a case of heat flow: temperatures at named places against time.";
 

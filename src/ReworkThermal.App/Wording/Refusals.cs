@@ -18,6 +18,8 @@ internal static class Refusals
     internal static string UnknownName(string option, string name, IEnumerable<string> known) =>
         $"{option} '{name}' is not known; choose from {string.Join(", ", known.Order(StringComparer.Ordinal))}.";
 
+    internal const string GoldHalf = "--gold-area and --gold-thickness go together: the mass of gold is area by thickness by density.";
+
     internal static string NotThrough(string joint) => $"--joint '{joint}' is not a through-hole joint; its solder volume cannot be computed.";
 
     internal static string WhichBoard(string joint, IReadOnlyCollection<string> fitting) => fitting.Count == 0

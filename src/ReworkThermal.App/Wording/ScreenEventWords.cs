@@ -1,5 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Checking;
 
 namespace ReworkThermal.App.Wording;
 

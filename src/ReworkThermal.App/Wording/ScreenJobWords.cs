@@ -1,6 +1,8 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Screens.Update;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.App.Wording;
 

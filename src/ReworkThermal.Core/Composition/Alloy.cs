@@ -7,13 +7,15 @@ namespace ReworkThermal.Core.Composition;
 /// <param name="Forms">How it is sold: wire, bar, paste, ball.</param>
 /// <param name="Melting">Published melting range.</param>
 /// <param name="Cautions">What a user must know before touching it, one sentence each.</param>
+/// <param name="IsUsual">Whether a plan tries it when a request does not name its alloys; every alloy can be named and ranked.</param>
 public sealed record Alloy(
     string Name,
     MassFractions Fractions,
     string Family,
     IReadOnlyList<string> Forms,
     PublishedMelting Melting,
-    IReadOnlyList<string> Cautions)
+    IReadOnlyList<string> Cautions,
+    bool IsUsual = true)
 {
     /// <summary>
     /// Greatest lead content of a homogeneous material that still counts as lead-free: 0.1 % by mass (Directive 2011/65/EU, annex II).

@@ -10,20 +10,26 @@ namespace ReworkThermal.Core.Composition;
 /// </summary>
 public static partial class AlloyDesignation
 {
-    /// <summary>Greatest total of inert trace elements that may be carried along [percent by mass].</summary>
+    /// <summary>Greatest total of germanium, cobalt and phosphorus that may be carried along [percent by mass].</summary>
     public const double MostTracePercent = 0.15;
+
+    /// <summary>
+    /// Greatest content of nickel that may be carried along [percent by mass]. What molten solder cannot hold of it stays as crystals;
+    /// more than this would bind so much tin that the rest of the alloy is another one (judgement, no source).
+    /// </summary>
+    public const double MostNickelPercent = 1;
 
     // Rounding of printed compositions: a designation with one decimal per element may miss 100 by this much.
     private const double SumTolerancePercent = 0.05;
 
-    private static readonly HashSet<string> _traceElements = new(StringComparer.OrdinalIgnoreCase) { "Ni", "Ge", "Co", "P" };
+    private const string Nickel = "Ni";
+
+    private static readonly HashSet<string> _traceElements = new(StringComparer.OrdinalIgnoreCase) { Nickel, "Ge", "Co", "P" };
 
     private static readonly Dictionary<string, string> _refusedElements = new(StringComparer.OrdinalIgnoreCase)
     {
         ["Cd"] = "cadmium is toxic and is not supported; choose an alloy without cadmium",
-        ["Zn"] = "zinc is not modelled; the phase data here cover Ag, Bi, Cu, In, Pb, Sb and Sn",
-        ["Au"] = "gold is not modelled; the phase data here cover Ag, Bi, Cu, In, Pb, Sb and Sn",
-        ["Al"] = "aluminium is not modelled; the phase data here cover Ag, Bi, Cu, In, Pb, Sb and Sn",
+        ["Al"] = $"aluminium is not modelled; the phase data here cover {ElementData.Symbols}",
     };
 
     /// <summary>Reads a designation.</summary>
@@ -59,6 +65,7 @@ public static partial class AlloyDesignation
         double[] percents = new double[ElementData.Count];
         bool[] named = new bool[ElementData.Count];
         double trace = 0;
+        double nickel = 0;
         double sum = 0;
         int balance = -1;
         foreach ((string symbol, double? percent) in parts)
@@ -68,7 +75,7 @@ public static partial class AlloyDesignation
             {
                 return new DesignationReading.Refused(_refusedElements.TryGetValue(symbol, out string? why)
                     ? $"'{text}': {why}"
-                    : $"'{text}': '{symbol}' is not an element this program models (Ag, Bi, Cu, In, Pb, Sb, Sn)");
+                    : $"'{text}': '{symbol}' is not an element this program models ({ElementData.Symbols}; Ni, Ge, Co and P are carried along in small amounts)");
             }
 
             if (percent is null && (isTrace || parts[0].Symbol != symbol))
@@ -78,8 +85,9 @@ public static partial class AlloyDesignation
 
             if (isTrace)
             {
-                trace += percent!.Value;
-                sum += percent.Value;
+                trace += symbol == Nickel ? 0 : percent!.Value;
+                nickel += symbol == Nickel ? percent!.Value : 0;
+                sum += percent!.Value;
                 continue;
             }
 
@@ -94,17 +102,24 @@ public static partial class AlloyDesignation
             balance = percent is null ? (int)element : balance;
         }
 
-        return Close(text, percents, trace, sum, balance);
+        return Close(text, percents, (trace, nickel), sum, balance);
     }
 
-    private static DesignationReading Close(string text, double[] percents, double trace, double sum, int balance)
+    private static DesignationReading Close(string text, double[] percents, (double Others, double Nickel) trace, double sum, int balance)
     {
         List<string> notes = [];
-        if (trace > MostTracePercent + 1e-9)
+        if (trace.Others > MostTracePercent + 1e-9)
         {
             return new DesignationReading.Refused(string.Create(
                 CultureInfo.InvariantCulture,
-                $"'{text}': nickel, germanium, cobalt and phosphorus together are {trace:0.###} %; at most {MostTracePercent} % can be carried as inert trace"));
+                $"'{text}': germanium, cobalt and phosphorus together are {trace.Others:0.###} %; at most {MostTracePercent} % can be carried as inert trace"));
+        }
+
+        if (trace.Nickel > MostNickelPercent + 1e-9)
+        {
+            return new DesignationReading.Refused(string.Create(
+                CultureInfo.InvariantCulture,
+                $"'{text}': {trace.Nickel:0.###} % nickel; at most {MostNickelPercent} % can be carried along, because more of it binds so much tin as crystals that the rest is another alloy"));
         }
 
         if (balance >= 0)
@@ -129,12 +144,17 @@ public static partial class AlloyDesignation
             notes.Add(string.Create(CultureInfo.InvariantCulture, $"percentages added up to {sum:0.####}; scaled to 100"));
         }
 
-        if (trace > 0)
+        if (trace.Others > 0)
         {
-            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{trace:0.###} % of Ni, Ge, Co or P is carried as inert trace: its effect on melting is not modelled"));
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{trace.Others:0.###} % of Ge, Co or P is carried as inert trace: its effect on melting is not modelled"));
         }
 
-        return new DesignationReading.Accepted(MassFractions.FromMasses(percents, trace), notes);
+        if (trace.Nickel > 0)
+        {
+            notes.Add(string.Create(CultureInfo.InvariantCulture, $"{trace.Nickel:0.###} % of nickel is carried as inert trace: no melting data with nickel are used"));
+        }
+
+        return new DesignationReading.Accepted(MassFractions.FromMasses(percents, trace.Others + trace.Nickel, trace.Nickel), notes);
     }
 
     private static string Shown(string text)

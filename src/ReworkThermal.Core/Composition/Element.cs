@@ -10,6 +10,9 @@ public enum Element
     /// <summary>Silver.</summary>
     Ag,
 
+    /// <summary>Gold.</summary>
+    Au,
+
     /// <summary>Bismuth.</summary>
     Bi,
 
@@ -27,4 +30,7 @@ public enum Element
 
     /// <summary>Tin.</summary>
     Sn,
+
+    /// <summary>Zinc.</summary>
+    Zn,
 }

@@ -11,14 +11,18 @@ public sealed class MassFractions : IEquatable<MassFractions>
 {
     private readonly double[] _fractions;
 
-    private MassFractions(double[] fractions, double inertTrace)
+    private MassFractions(double[] fractions, double inertTrace, double nickel)
     {
         _fractions = fractions;
         InertTrace = inertTrace;
+        Nickel = nickel;
     }
 
-    /// <summary>Mass fraction of unmodelled trace elements (nickel, germanium, cobalt, phosphorus) [kg/kg], 0 to 0.0015.</summary>
+    /// <summary>Mass fraction of elements that are carried along without effect on melting, nickel among them [kg/kg].</summary>
     public double InertTrace { get; }
+
+    /// <summary>Mass fraction of nickel, a part of <see cref="InertTrace"/> [kg/kg].</summary>
+    public double Nickel { get; }
 
     /// <summary>Mass fraction of an element [kg/kg].</summary>
     /// <param name="element">The element.</param>
@@ -29,10 +33,11 @@ public sealed class MassFractions : IEquatable<MassFractions>
 
     /// <summary>Builds a composition from amounts in any common mass unit; they are scaled to sum to one.</summary>
     /// <param name="masses">One non-negative finite mass per element in index order (<see cref="ElementData.Count"/> values).</param>
-    /// <param name="inertTrace">Mass of unmodelled trace elements in the same unit.</param>
+    /// <param name="inertTrace">Mass of elements carried along without effect, nickel among them, in the same unit.</param>
+    /// <param name="nickel">Mass of nickel in the same unit, not above <paramref name="inertTrace"/>.</param>
     /// <returns>The composition.</returns>
     /// <exception cref="ArgumentException">A mass is negative or not finite, the length is wrong, or all are zero.</exception>
-    public static MassFractions FromMasses(ReadOnlySpan<double> masses, double inertTrace = 0)
+    public static MassFractions FromMasses(ReadOnlySpan<double> masses, double inertTrace = 0, double nickel = 0)
     {
         if (masses.Length != ElementData.Count)
         {
@@ -55,13 +60,18 @@ public sealed class MassFractions : IEquatable<MassFractions>
             throw new ArgumentException("the masses of the modelled elements must have a positive finite sum", nameof(masses));
         }
 
+        if (!(nickel >= 0 && nickel <= inertTrace))
+        {
+            throw new ArgumentException("nickel is part of what is carried along, so its mass lies between zero and that", nameof(nickel));
+        }
+
         double[] fractions = new double[ElementData.Count];
         for (int i = 0; i < fractions.Length; i++)
         {
             fractions[i] = masses[i] / sum;
         }
 
-        return new MassFractions(fractions, inertTrace / sum);
+        return new MassFractions(fractions, inertTrace / sum, nickel / sum);
     }
 
     /// <summary>Builds a composition from element and mass pairs in any common mass unit.</summary>
@@ -97,7 +107,8 @@ public sealed class MassFractions : IEquatable<MassFractions>
             mixed[i] = ((1 - share) * _fractions[i]) + (share * other._fractions[i]);
         }
 
-        return FromMasses(mixed, ((1 - share) * InertTrace) + (share * other.InertTrace));
+        double inert = ((1 - share) * InertTrace) + (share * other.InertTrace);
+        return FromMasses(mixed, inert, Math.Min(inert, ((1 - share) * Nickel) + (share * other.Nickel)));
     }
 
     /// <summary>Composition by amount of the modelled elements; the inert trace is left out.</summary>
@@ -118,16 +129,16 @@ public sealed class MassFractions : IEquatable<MassFractions>
     public double[] ToArray() => (double[])_fractions.Clone();
 
     /// <summary>Designation in the manner of ISO 9453: largest share first, percent by mass, for example <c>Sn96.5Ag3Cu0.5</c>.</summary>
-    /// <returns>The designation, shares rounded to 0.01 %.</returns>
+    /// <returns>The designation, shares rounded to 0.01 %; nickel is named, other elements carried along are not.</returns>
     public override string ToString()
     {
         StringBuilder text = new();
-        foreach (Element element in Present.OrderByDescending(e => _fractions[(int)e]))
+        foreach ((string symbol, double fraction) in Present.Select(e => (e.Symbol(), _fractions[(int)e])).Append(("Ni", Nickel)).OrderByDescending(p => p.Item2))
         {
-            double percent = Math.Round(_fractions[(int)element] * 100, 2);
+            double percent = Math.Round(fraction * 100, 2);
             if (percent > 0)
             {
-                text.Append(element.Symbol()).Append(percent.ToString("0.##", CultureInfo.InvariantCulture));
+                text.Append(symbol).Append(percent.ToString("0.##", CultureInfo.InvariantCulture));
             }
         }
 
@@ -136,7 +147,7 @@ public sealed class MassFractions : IEquatable<MassFractions>
 
     /// <inheritdoc/>
     public bool Equals(MassFractions? other) =>
-        other is not null && InertTrace.Equals(other.InertTrace) && _fractions.AsSpan().SequenceEqual(other._fractions);
+        other is not null && InertTrace.Equals(other.InertTrace) && Nickel.Equals(other.Nickel) && _fractions.AsSpan().SequenceEqual(other._fractions);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as MassFractions);
@@ -151,6 +162,7 @@ public sealed class MassFractions : IEquatable<MassFractions>
         }
 
         hash.Add(InertTrace);
+        hash.Add(Nickel);
         return hash.ToHashCode();
     }
 }

@@ -160,12 +160,13 @@ public sealed class DamageModel
         double solidBelowC = !exposure.Melted ? double.PositiveInfinity
             : exposure.Charge?.MoltenAbove.DegreesCelsius ?? double.NegativeInfinity;
         RatedEstimate<Speed> rate = exposure.Charge?.Motion == SolderMotion.Flowing ? Parameters.Copper.FlowingRate : Parameters.Copper.StillRate;
+        RatedEstimate<double>? nickel = exposure.Charge is { HoldsNickel: true } ? Parameters.Copper.NickelFactor : null;
         RatedEstimate<double> solubility = Parameters.Copper.SolubilityFactor;
         return before with
         {
-            Mild = Track(before.Mild, barrel.Low, rate.Low, solubility.Low),
-            Central = Track(before.Central, barrel.Central, rate.Central, solubility.Central),
-            Harsh = Track(before.Harsh, barrel.High, rate.High, solubility.High),
+            Mild = Track(before.Mild, barrel.Low, rate.Low * (nickel?.Low ?? 1), solubility.Low),
+            Central = Track(before.Central, barrel.Central, rate.Central * (nickel?.Central ?? 1), solubility.Central),
+            Harsh = Track(before.Harsh, barrel.High, rate.High * (nickel?.High ?? 1), solubility.High),
             MoltenAtEnd = exposure.Melted,
             LiquidSeconds = before.LiquidSeconds + (exposure.Melted ? CopperDissolution.SecondsAbove(exposure.Interface, solidBelowC) : 0),
             IntermetallicSquareUm2 = before.IntermetallicSquareUm2 + _intermetallic.SolidSquare(exposure.Interface, solidBelowC),

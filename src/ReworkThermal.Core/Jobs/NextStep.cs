@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Jobs.Checking;
+using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.Core.Jobs;
 

@@ -117,9 +117,10 @@ public sealed class CleaningSearch(PhaseEngine engine)
     private FinalJoint? After(CleaningQuestion question, int passes, Ratio removed, out string reason)
     {
         (SolderCharge residue, SolderCharge final) = Refitted(question, passes, removed);
-        if (engine.MeltingOf(final.Fractions) is not MeltingOutcome.Found melting)
+        MeltingOutcome outcome = engine.MeltingOf(final.Fractions);
+        if (outcome is not MeltingOutcome.Found melting)
         {
-            reason = "the melting of the final joint could not be computed";
+            reason = $"the melting of the final joint could not be computed: {outcome.Lack}";
             return null;
         }
 

@@ -44,13 +44,10 @@ public sealed class DilutionSearch(PhaseEngine engine)
         ArgumentNullException.ThrowIfNull(alloy);
         Mass added = joint.AmountForShare(share);
         SolderCharge mix = joint.With(new SolderCharge(added, alloy.Fractions));
-        return engine.MeltingOf(mix.Fractions) switch
-        {
-            MeltingOutcome.Found melting => Freeze(joint, alloy, share, added, mix, melting.Behaviour),
-            MeltingOutcome.NotConverged failed => new DilutionOutcome.Failed(failed.Reason),
-            MeltingOutcome.OutsideModel outside => new DilutionOutcome.Failed(outside.Reason),
-            _ => throw new InvalidOperationException("unknown kind of melting outcome"),
-        };
+        MeltingOutcome outcome = engine.MeltingOf(mix.Fractions);
+        return outcome is MeltingOutcome.Found melting
+            ? Freeze(joint, alloy, share, added, mix, melting.Behaviour)
+            : new DilutionOutcome.Failed(outcome.Lack!);
     }
 
     private DilutionOutcome Freeze(SolderCharge joint, Alloy alloy, Ratio share, Mass added, SolderCharge mix, MeltingBehaviour melting) =>
@@ -132,12 +129,7 @@ public sealed class DilutionSearch(PhaseEngine engine)
     private double? FlowCelsius(SolderCharge joint, Alloy alloy, double share, out string? failure)
     {
         MeltingOutcome outcome = engine.MeltingOf(joint.Fractions.MixedWith(alloy.Fractions, share));
-        failure = outcome switch
-        {
-            MeltingOutcome.NotConverged failed => failed.Reason,
-            MeltingOutcome.OutsideModel outside => outside.Reason,
-            _ => null,
-        };
+        failure = outcome.Lack;
         return outcome is MeltingOutcome.Found found ? found.Behaviour.Flow.DegreesCelsius : null;
     }
 

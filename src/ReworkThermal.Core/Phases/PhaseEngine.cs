@@ -15,11 +15,20 @@ namespace ReworkThermal.Core.Phases;
 /// </summary>
 public sealed class PhaseEngine
 {
-    /// <summary>Largest inert trace [kg/kg] that is carried along.</summary>
+    /// <summary>Largest inert trace [kg/kg] that is carried along, nickel aside.</summary>
     public const double MostInertTrace = AlloyDesignation.MostTracePercent / 100;
+
+    /// <summary>Largest content of nickel [kg/kg] that is carried along.</summary>
+    public const double MostNickel = AlloyDesignation.MostNickelPercent / 100;
 
     /// <summary>Mole fractions below this are left out.</summary>
     private const double Absent = 1e-9;
+
+    /// <summary>Mass fraction of copper [kg/kg] with which a solder is asked whether its mix with copper may be answered.</summary>
+    private const double TypicalCopper = 0.01;
+
+    /// <summary>Room for rounding of mass fractions at a limit.</summary>
+    private const double Rounding = 1e-9;
 
     private readonly ThermodynamicDatabase _database;
     private readonly ConcurrentDictionary<int, ReducedSystem> _systems = new();
@@ -48,7 +57,7 @@ public sealed class PhaseEngine
             return new EquilibriumOutcome.OutsideRange(RangeSentence(kelvin));
         }
 
-        if (TraceProblem(alloy) is { } problem)
+        if (Refusal(alloy) is { } problem)
         {
             return new EquilibriumOutcome.OutsideRange(problem);
         }
@@ -74,7 +83,7 @@ public sealed class PhaseEngine
     public MeltingOutcome MeltingOf(MassFractions alloy)
     {
         ArgumentNullException.ThrowIfNull(alloy);
-        if (TraceProblem(alloy) is { } problem)
+        if (Refusal(alloy) is { } problem)
         {
             return new MeltingOutcome.OutsideModel(problem);
         }
@@ -86,13 +95,25 @@ public sealed class PhaseEngine
             return new MeltingOutcome.NotConverged($"melting of {alloy} was not found: {failure}");
         }
 
+        if (ModelSupport.Barrier(_database, alloy) is { } barrier)
+        {
+            return new MeltingOutcome.SolidusOnly(
+                Temperature.FromKelvins(path.States[^1].Kelvin),
+                TemperatureDelta.FromKelvins(ModelSupport.UncertaintyKelvin(_database, alloy)),
+                ModelSupport.Caveats(_database, alloy),
+                barrier.Caveat);
+        }
+
         MeltCurveBuilder builder = new(kernel, overall, path.States);
+        double flow = builder.KelvinAtLiquidFraction(MeltingBehaviour.FlowLiquidFraction);
+        double rise = Math.Min(ModelSupport.SolidusRiseKelvin(_database, alloy), flow - path.States[^1].Kelvin);
         return new MeltingOutcome.Found(new MeltingBehaviour(
             alloy,
             Temperature.FromKelvins(path.States[^1].Kelvin),
             Temperature.FromKelvins(builder.LiquidusKelvin()),
-            Temperature.FromKelvins(builder.KelvinAtLiquidFraction(MeltingBehaviour.FlowLiquidFraction)),
+            Temperature.FromKelvins(flow),
             TemperatureDelta.FromKelvins(ModelSupport.UncertaintyKelvin(_database, alloy)),
+            TemperatureDelta.FromKelvins(Math.Max(0, rise)),
             builder.Build(),
             SpecificEnergy.FromJoulesPerKilogram(builder.LatentJoulePerKilogram()),
             ModelSupport.Caveats(_database, alloy)));
@@ -104,7 +125,7 @@ public sealed class PhaseEngine
     public ScheilOutcome SolidifyWithoutDiffusion(MassFractions alloy)
     {
         ArgumentNullException.ThrowIfNull(alloy);
-        if (TraceProblem(alloy) is { } problem)
+        if ((TraceProblem(alloy) ?? ModelSupport.Barrier(_database, alloy)?.Caveat) is { } problem)
         {
             return new ScheilOutcome.OutsideModel(problem);
         }
@@ -136,7 +157,7 @@ public sealed class PhaseEngine
     /// <returns>The share, 0 to 1; null when the path could not be followed.</returns>
     internal double? LiquidLeftAt(MassFractions alloy, Temperature temperature, double liquidPerStep = ScheilWalk.UsualLiquidPerStep)
     {
-        if (TraceProblem(alloy) is not null)
+        if (Refusal(alloy) is not null)
         {
             return null;
         }
@@ -170,7 +191,13 @@ public sealed class PhaseEngine
 
         double[] masses = solder.ToArray();
         masses[(int)Element.Cu] = 0;
-        MoleFractions others = MassFractions.FromMasses(masses).ToMoleFractions();
+        MassFractions bare = MassFractions.FromMasses(masses);
+        if (Refusal(bare.MixedWith(MassFractions.Of((Element.Cu, 1)), TypicalCopper)) is { } problem)
+        {
+            return new SolubilityOutcome.OutsideRange(problem);
+        }
+
+        MoleFractions others = bare.ToMoleFractions();
         Element[] elements = [.. ElementData.All.Where(e => others[e] >= Absent || e == Element.Cu)];
         ReducedSystem system = SystemOf(elements);
         double[] shares = Scaled([.. elements.Select(e => others[e])]);
@@ -205,7 +232,17 @@ public sealed class PhaseEngine
         CultureInfo.InvariantCulture,
         $"{kelvin - 273.15:0.#} °C is outside the range of the data, {_database.LowestKelvin - 273.15:0} to {_database.HighestKelvin - 273.15:0} °C");
 
-    private static string? TraceProblem(MassFractions alloy) => alloy.InertTrace <= MostInertTrace
-        ? null
-        : string.Create(CultureInfo.InvariantCulture, $"{alloy.InertTrace * 100:0.###} % of unmodelled elements is more than the {MostInertTrace * 100:0.##} % that may be carried along");
+    /// <summary>Why nothing can be said of an alloy; null when something can.</summary>
+    private string? Refusal(MassFractions alloy) =>
+        TraceProblem(alloy) ?? (ModelSupport.Barrier(_database, alloy) is { Answer: LimitedAnswer.None } barrier ? barrier.Caveat : null);
+
+    private static string? TraceProblem(MassFractions alloy)
+    {
+        double others = alloy.InertTrace - alloy.Nickel;
+        return others > MostInertTrace + Rounding
+            ? string.Create(CultureInfo.InvariantCulture, $"{others * 100:0.###} % of unmodelled elements is more than the {MostInertTrace * 100:0.##} % that may be carried along")
+            : alloy.Nickel > MostNickel + Rounding
+                ? string.Create(CultureInfo.InvariantCulture, $"{alloy.Nickel * 100:0.###} % of nickel is more than the {MostNickel * 100:0.##} % that may be carried along")
+                : null;
+    }
 }

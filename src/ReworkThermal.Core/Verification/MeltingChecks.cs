@@ -2,6 +2,7 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Phases.Solving;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Verification;
@@ -16,11 +17,12 @@ internal sealed class MeltingChecks(PhaseEngine engine, SolderProperties propert
 
     internal IEnumerable<ComparedValue> Ranges(ReferenceRow row)
     {
-        MeltingBehaviour? melting = (engine.MeltingOf(CompositionOf(row)) as MeltingOutcome.Found)?.Behaviour;
+        MeltingOutcome outcome = engine.MeltingOf(CompositionOf(row));
+        MeltingBehaviour? melting = (outcome as MeltingOutcome.Found)?.Behaviour;
         string compare = row["compare"];
         if (compare.Contains("solidus", StringComparison.Ordinal) && row["solidus_c"].Length > 0)
         {
-            yield return Compare("solidus", melting?.Solidus, "solidus");
+            yield return Compare("solidus", melting?.Solidus ?? (outcome as MeltingOutcome.SolidusOnly)?.Solidus, "solidus");
         }
 
         if (compare.Contains("flow", StringComparison.Ordinal))
@@ -79,8 +81,11 @@ internal sealed class MeltingChecks(PhaseEngine engine, SolderProperties propert
         row.ComputedCelsius,
         Binds: true);
 
-    private static MassFractions CompositionOf(ReferenceRow row) =>
-        MassFractions.Of([.. ElementData.All.Select(e => (e, row.Number(e.ToString().ToLowerInvariant() + "_wt_pct")))]);
+    private static MassFractions CompositionOf(ReferenceRow row)
+    {
+        double nickel = row.Number("ni_wt_pct");
+        return MassFractions.FromMasses([.. ElementData.All.Select(e => row.Number(e.ToString().ToLowerInvariant() + "_wt_pct"))], nickel, nickel);
+    }
 
     private static string AlloyOf(ReferenceRow row) => CompositionOf(row).ToString();
 }

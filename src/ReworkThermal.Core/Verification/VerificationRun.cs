@@ -4,6 +4,7 @@ using ReworkThermal.Core.Damage.Mechanisms;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
+using ReworkThermal.Core.Phases.Solving;
 
 namespace ReworkThermal.Core.Verification;
 

@@ -57,7 +57,8 @@ internal static class AlloyFiles
             file.Text("family"),
             file.Texts("forms"),
             ReadMelting(melting),
-            file.Texts("cautions"));
+            file.Texts("cautions"),
+            !file.Has("usual") || file.Truth("usual"));
         bool declared = file.Truth("lead_free");
         file.Finish();
         return declared == alloy.IsLeadFree
@@ -70,7 +71,7 @@ internal static class AlloyFiles
         Temperature solidus = melting.Quantity("solidus", UnitTable.Temperatures, _coldest, _hottest);
         Temperature liquidus = melting.Quantity("liquidus", UnitTable.Temperatures, _coldest, _hottest);
         return liquidus >= solidus
-            ? new PublishedMelting(solidus, liquidus, melting.Provenance(), melting.TextOrNull("note") ?? string.Empty)
+            ? new PublishedMelting(solidus, liquidus, melting.Provenance(), melting.TextOrNull("note") ?? string.Empty, melting.Has("arrest") && melting.Truth("arrest"))
             : throw melting.Wrong("liquidus", "must not be below the solidus");
     }
 }

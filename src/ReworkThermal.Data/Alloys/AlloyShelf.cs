@@ -14,6 +14,22 @@ public sealed record AlloyShelf(
     SolderProperties Properties,
     Bibliography Sources)
 {
+    private const double SameShare = 1e-5;
+
+    /// <summary>Dilution alloys that a plan tries when none are named.</summary>
+    public IReadOnlyList<Alloy> UsualDilutions => [.. Dilutions.Where(a => a.IsUsual)];
+
+    /// <summary>The listed alloys that have a composition, solders first.</summary>
+    /// <param name="composition">The composition.</param>
+    /// <returns>Alloys of this composition to 0.001 % of each element.</returns>
+    public IEnumerable<Alloy> Listed(MassFractions composition)
+    {
+        ArgumentNullException.ThrowIfNull(composition);
+        return Solders.Concat(Dilutions).Where(a =>
+            Math.Abs(a.Fractions.InertTrace - composition.InertTrace) < SameShare
+            && ElementData.All.All(e => Math.Abs(a.Fractions[e] - composition[e]) < SameShare));
+    }
+
     /// <summary>Reads the folder.</summary>
     /// <param name="root">Where the data folders are.</param>
     /// <returns>The shelf.</returns>

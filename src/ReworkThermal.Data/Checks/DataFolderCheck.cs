@@ -23,7 +23,7 @@ public static class DataFolderCheck
     private static readonly IReadOnlyList<Action<DataRoot>> _readers =
     [
         root => AlloyShelf.Load(root),
-        root => ThermodynamicFiles.Load(Path.Combine(root.Alloys, "thermodynamics")),
+        root => ThermodynamicFiles.Load(root),
         root => RemovalFiles.Load(root),
         root => ProfileLibrary.Load(root),
         root => LimitsFolder.Load(root),
@@ -41,11 +41,7 @@ public static class DataFolderCheck
         List<CheckLine> complaints = [.. _readers.SelectMany(reader => Complaints(root, reader)), .. root.AllLeftOut.Select(p => Line(root, p))];
         complaints = [.. complaints.Distinct()];
         List<CheckLine> lines = [.. CheckFolder(root, "alloys", complaints), .. CheckFolder(root, "profiles", complaints)];
-        IEnumerable<CheckLine> unread = root.UnreadOwnFiles.Select(f => new CheckLine(
-            root.Shown(f),
-            "file",
-            new CheckOutcome.Failed("is not read: thermodynamic systems are always the shipped ones, because they lean on each other")));
-        return [.. lines, .. complaints.Where(c => lines.TrueForAll(l => l.File != c.File)), .. unread];
+        return [.. lines, .. complaints.Where(c => lines.TrueForAll(l => l.File != c.File))];
     }
 
     private static IEnumerable<CheckLine> CheckFolder(DataRoot root, string folder, List<CheckLine> complaints)

@@ -45,6 +45,7 @@ internal static class DamageParameterReader
     private static CopperParameters Copper(FieldReader table, RatedFields rated) => new(
         rated.Quantity(table, "still_rate", UnitTable.Speeds, Speed.Zero, Speed.FromMetersPerSecond(0.01)),
         rated.Quantity(table, "flowing_rate", UnitTable.Speeds, Speed.Zero, Speed.FromMetersPerSecond(0.01)),
+        rated.Number(table, "nickel_factor", 0.01, 1),
         rated.Number(table, "solubility_factor", 0.1, 10),
         rated.Quantity(table, "least_wall", UnitTable.Lengths, Length.Zero, Length.FromMicrometers(500)),
         rated.Quantity(table, "hot_strength", UnitTable.Pressures, _leastModulus, _mostModulus),

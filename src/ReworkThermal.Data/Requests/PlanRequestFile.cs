@@ -83,7 +83,7 @@ public static class PlanRequestFile
 
     private static Bench ReadBench(FieldReader bench, Workshop workshop, UsualTools usual, List<string> assumed)
     {
-        IReadOnlyList<Alloy> dilutions = workshop.Alloys.Dilutions;
+        IReadOnlyList<Alloy> dilutions = workshop.Alloys.UsualDilutions;
         if (bench.Has("dilution_alloys"))
         {
             dilutions = Chosen(bench, "dilution_alloys", workshop.Alloys.Dilutions.ToDictionary(a => a.Name, StringComparer.Ordinal), 0);

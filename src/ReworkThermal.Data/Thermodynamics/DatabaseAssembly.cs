@@ -93,31 +93,32 @@ internal sealed class DatabaseAssembly(Bibliography sources)
             }
 
             IReadOnlyList<GibbsPiece> plus = table.Has("plus") ? GibbsTerms.Pieces(table, "plus") : [];
-            phase.Add(table, new EndMember(occupation, new TemperatureExpression(shares, plus)));
+            phase.Add(table, new EndMember(occupation, new TemperatureExpression(shares, plus)), _functions);
         }
     }
 
-    internal void AddSystem(FieldReader file, string name)
+    internal void AddSystem(FieldReader file, string name, bool own)
     {
         RequireUnits(file);
         IReadOnlyList<Element> elements = Elements(file, "elements");
+        AddPhases(file);
         foreach (FieldReader table in file.Tables("interaction"))
         {
             AddInteraction(table, elements);
         }
 
         AddEndMembers(file);
-        _systems.Add(SystemHeader.Read(file, name, elements, this));
+        _systems.Add(SystemHeader.Read(file, name, elements, this) with { IsOwn = own });
     }
 
-    internal ThermodynamicDatabase Build(double gasConstant, double lowest, double highest, UncertaintyRule uncertainty, FieldReader phasesFile)
+    internal ThermodynamicDatabase Build(double gasConstant, double lowest, double highest, UncertaintyRule uncertainty, NickelRule nickel, FieldReader phasesFile)
     {
         if (_phases.Count(p => p.IsLiquid) != 1)
         {
             throw phasesFile.Wrong("phase", "exactly one phase must be liquid");
         }
 
-        return new ThermodynamicDatabase(gasConstant, lowest, highest, _functions, [.. _phases.Select(p => p.Finish(phasesFile))], _systems, uncertainty);
+        return new ThermodynamicDatabase(gasConstant, lowest, highest, _functions, [.. _phases.Select(p => p.Finish(phasesFile))], _systems, uncertainty, nickel);
     }
 
     /// <summary>A list of element symbols.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases.Parameters;
 using ReworkThermal.Data.Toml;
@@ -7,6 +8,12 @@ namespace ReworkThermal.Data.Thermodynamics;
 /// <summary>A phase while its parameters are being collected from several files.</summary>
 internal sealed class PhaseDraft(string name, string shownAs, bool isLiquid, IReadOnlyList<Sublattice> sublattices)
 {
+    /// <summary>Two lattice values nearer than this are one [J/mol]: printed digits of the assessments.</summary>
+    private const double SameValue = 0.5;
+
+    /// <summary>Temperatures [K] at which lattice values are compared: soldering, and either side of it.</summary>
+    private static readonly double[] _compared = [300, 450, 600, 900];
+
     private readonly List<EndMember> _ends = [];
     private readonly List<BinaryInteraction> _pairs = [];
     private readonly List<TernaryInteraction> _triples = [];
@@ -17,14 +24,28 @@ internal sealed class PhaseDraft(string name, string shownAs, bool isLiquid, IRe
 
     internal IReadOnlyList<Sublattice> Sublattices => sublattices;
 
-    internal void Add(FieldReader at, EndMember end)
+    /// <summary>
+    /// Adds an end-member. A system may state the lattice values it was assessed with although they stand in unary.toml already: they
+    /// must be the same, because a set of parameters reproduces its assessment only with the values it was made with.
+    /// </summary>
+    internal void Add(FieldReader at, EndMember end, IReadOnlyList<GibbsFunction> functions)
     {
-        if (_ends.Exists(e => e.Occupation.SequenceEqual(end.Occupation)))
+        if (_ends.Find(e => e.Occupation.SequenceEqual(end.Occupation)) is not { } known)
         {
-            throw at.Wrong($"this end-member of {name} is given twice");
+            _ends.Add(end);
+            return;
         }
 
-        _ends.Add(end);
+        foreach (double kelvin in _compared)
+        {
+            double difference = end.Gibbs.JoulePerMole(kelvin, functions) - known.Gibbs.JoulePerMole(kelvin, functions);
+            if (!(Math.Abs(difference) <= SameValue))
+            {
+                throw at.Wrong(at.Has("plus") ? "plus" : "shares", string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"this lattice value of {string.Join("-", end.Occupation.Select(e => e.Symbol()))} in {name} differs by {difference:0.#} J/mol at {kelvin:0} K from the one that the other systems share; parameters assessed with another value do not fit"));
+            }
+        }
     }
 
     internal void Add(FieldReader at, BinaryInteraction pair)

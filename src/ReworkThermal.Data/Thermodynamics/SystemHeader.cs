@@ -10,6 +10,19 @@ namespace ReworkThermal.Data.Thermodynamics;
 internal static class SystemHeader
 {
 
+    private static readonly Dictionary<string, LimitedAnswer> _answers = new(StringComparer.Ordinal)
+    {
+        ["wider"] = LimitedAnswer.Wider,
+        ["solidus only"] = LimitedAnswer.SolidusOnly,
+        ["none"] = LimitedAnswer.None,
+    };
+
+    private static readonly Dictionary<string, bool> _wholes = new(StringComparer.Ordinal)
+    {
+        ["alloy"] = false,
+        ["system"] = true,
+    };
+
     internal static SystemDescription Read(FieldReader file, string name, IReadOnlyList<Element> elements, DatabaseAssembly assembly)
     {
         SystemStatus status = file.OneOf<SystemStatus>("status");
@@ -33,7 +46,7 @@ internal static class SystemHeader
             file.Quantity("uncertainty", UnitTable.TemperatureDeltas, TemperatureDelta.Zero).Kelvins,
             caveat,
             file.Text("valid_range"),
-            Limit(file, elements),
+            [.. file.Tables("limit").Select(table => Limit(table, elements))],
             file.Texts("known_deviations"),
             invariants,
             [.. file.Tables("fit_point").Select(table => Point(table, assembly))]);
@@ -56,21 +69,32 @@ internal static class SystemHeader
             : throw table.Wrong("solid", $"'{solid}' is not a phase of phases.toml");
     }
 
-    private static SystemLimit? Limit(FieldReader file, IReadOnlyList<Element> elements)
+    private static SystemLimit Limit(FieldReader table, IReadOnlyList<Element> elements)
     {
-        if (file.TableOrNull("limit") is not { } table)
+        FieldReader shares = table.Table("above");
+        List<(Element, double)> above = [];
+        foreach (string symbol in shares.Names.ToList())
         {
-            return null;
+            above.Add(ElementData.TryParseSymbol(symbol, out Element element) && elements.Contains(element)
+                ? (element, shares.Quantity(symbol, UnitTable.Ratios, Ratio.Zero, Ratio.FromPercent(100)).DecimalFractions)
+                : throw shares.Wrong(symbol, "is not an element of this system"));
         }
 
-        string symbol = table.Text("element");
-        return ElementData.TryParseSymbol(symbol, out Element element) && elements.Contains(element)
-            ? new SystemLimit(
-                element,
-                table.Quantity("most", UnitTable.Ratios, Ratio.Zero, Ratio.FromPercent(100)).DecimalFractions,
-                table.Quantity("uncertainty", UnitTable.TemperatureDeltas, TemperatureDelta.Zero).Kelvins,
-                table.Text("caveat"))
-            : throw table.Wrong("element", $"'{symbol}' is not an element of this system");
+        if (above.Count == 0)
+        {
+            throw table.Wrong("above", "must name at least one element with its share, such as { Ag = \"1 %\" }");
+        }
+
+        LimitedAnswer answer = table.OneOf("answer", _answers);
+        return new SystemLimit(
+            above,
+            table.Has("of") && table.OneOf("of", _wholes),
+            answer,
+            answer == LimitedAnswer.Wider && (table.Has("uncertainty") || !table.Has("solidus_higher_by"))
+                ? table.Quantity("uncertainty", UnitTable.TemperatureDeltas, TemperatureDelta.Zero).Kelvins
+                : 0,
+            table.Has("solidus_higher_by") ? table.Quantity("solidus_higher_by", UnitTable.TemperatureDeltas, TemperatureDelta.Zero).Kelvins : 0,
+            table.Text("caveat"));
     }
 
     private static ListedInvariant Invariant(FieldReader table, DatabaseAssembly assembly)

@@ -48,7 +48,7 @@ public sealed class CleanCommandTests
     [InlineData("--passes", "many")]
     [InlineData("--ratio", "0,3")]
     [InlineData("--removal", "teeth")]
-    [InlineData("--solder", "Sn91Zn9")]
+    [InlineData("--solder", "Sn91Al9")]
     public void What_cannot_be_is_a_usage_mistake(params string[] words)
     {
         Bench.Run([.. _question, .. words]).MustBeRefused(2, words[1]);

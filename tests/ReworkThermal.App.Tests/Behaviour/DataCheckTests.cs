@@ -14,6 +14,15 @@ public sealed class DataCheckTests
     }
 
     [Fact]
+    public void The_residuals_of_every_fit_are_printed()
+    {
+        JsonElement[] fits = [.. Bench.Run("data", "check", "--json").Json().GetProperty("lines").EnumerateArray()
+            .Where(l => l.GetProperty("subject").GetString()!.StartsWith("fit: ", StringComparison.Ordinal))];
+        Assert.Equal(53, fits.Length);
+        Assert.All(fits, l => Assert.StartsWith("residual ", l.GetProperty("remark").GetString(), StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Every_file_has_a_line()
     {
         int files = new[] { DataRoot.BesideProgram.Alloys, DataRoot.BesideProgram.Profiles }

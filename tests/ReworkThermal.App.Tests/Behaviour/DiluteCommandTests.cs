@@ -72,7 +72,7 @@ public sealed class DiluteCommandTests
     [InlineData("'nowhere' is not known", "--joint", "nowhere", "--ratio", "0.3")]
     [InlineData("'Bi99' is not known", "--joint", Joint, "--with", "Bi99", "--ratio", "0.3")]
     [InlineData("does not fit the board", "--joint", "jack-anchor-two-layer", "--board", "six-layer-controller", "--ratio", "0.3")]
-    [InlineData("zinc is not modelled", "--joint", Joint, "--solder", "Sn91Zn9", "--ratio", "0.3")]
+    [InlineData("aluminium is not modelled", "--joint", Joint, "--solder", "Sn91Al9", "--ratio", "0.3")]
     [InlineData("--joint", "--ratio", "0.3")]
     public void A_wish_that_cannot_be_met_is_refused_with_the_reason(string because, params string[] words)
     {

@@ -21,19 +21,68 @@ public sealed class OwnDataTests
         mark = "seen"
         """;
 
-    [Theory]
-    [InlineData("pb-sn.toml")]
-    [InlineData("xx-yy.toml")]
-    public void An_own_thermodynamic_system_is_said_not_to_be_read(string name)
+    [Fact]
+    public void An_own_thermodynamic_system_stands_in_and_marks_every_answer_that_rests_on_it()
     {
-        using TemporaryFolder own = new();
-        Directory.CreateDirectory(Path.Combine(own.Path, "alloys", "thermodynamics"));
-        File.WriteAllText(Path.Combine(own.Path, "alloys", "thermodynamics", name), "this is no system");
+        using TemporaryFolder own = WithSystem("pb-sn.toml", ("known_deviations = [", "known_deviations = [\n  \"own\","), ("constant = 5368.0", "constant = 5400.0"));
+        BenchResult leaded = Run(own, "melt", "Sn63Pb37");
+        Assert.True(leaded.Code == 0, leaded.Error);
+        Assert.Contains("pb-sn.toml (yours) stands in for the shipped file", leaded.Out, StringComparison.Ordinal);
+        Assert.Matches(@"Pb-Sn\s+rests\s+on\s+a\s+system\s+of\s+your\s+own\s+folder", leaded.Out);
+        Assert.NotEqual(
+            Bench.Run("melt", "Sn63Pb37", "--json").Json().GetProperty("solidus_c").GetDouble(),
+            Run(own, "melt", "Sn63Pb37", "--json").Json().GetProperty("solidus_c").GetDouble());
+        Assert.DoesNotMatch(@"rests\s+on\s+a\s+system", Run(own, "melt", "Sn96.5Ag3.5").Out);
+        Assert.Matches(
+            @"rests\s+on\s+a\s+system",
+            Run(own, "dilute", "--joint", "jack-anchor-six-layer", "--with", "Sn63Pb37", "--ratio", "0.3").Out);
+        Assert.Contains("pb-sn.toml (yours)", Run(own, "clean", "--joint", "jack-anchor-six-layer", "--with", "Sn63Pb37", "--refill", "Sn96.5Ag3Cu0.5").Out, StringComparison.Ordinal);
+
         BenchResult check = Run(own, "data", "check");
         Assert.Equal(1, check.Code);
-        Assert.Matches(@"is not read:\s+thermodynamic\s+systems\s+are\s+always", check.Out);
-        Assert.Contains("1 failed", check.Out, StringComparison.Ordinal);
-        Assert.Equal(0, Run(own, "melt", "Sn63Pb37").Code);
+        Assert.Matches(@"drift\s+of\s+program\s+or\s+data", check.Out);
+    }
+
+    [Fact]
+    public void An_own_system_that_states_fitting_lattice_values_is_accepted() =>
+        Assert.Equal(0, RunWithLattice("5510.0, T = -8.46").Code);
+
+    // 4150 - 5.2 T is the lattice value of tin that other assessments used (Au-Sn of 2007).
+    [Fact]
+    public void An_own_system_with_other_lattice_values_is_refused_with_file_line_and_field()
+    {
+        BenchResult result = RunWithLattice("4150.0, T = -5.2");
+        Assert.Equal(3, result.Code);
+        Assert.Matches(@"pb-sn\.toml, line \d+, .*plus", result.Error);
+        Assert.Contains("lattice value of Sn in FCC_A1 differs by", result.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("unary.toml")]
+    [InlineData("phases.toml")]
+    [InlineData("model.toml")]
+    public void What_all_systems_share_cannot_be_replaced(string name)
+    {
+        using TemporaryFolder own = WithSystem(name);
+        BenchResult result = Run(own, "melt", "Sn63Pb37");
+        Assert.Equal(3, result.Code);
+        Assert.Contains(name, result.Error, StringComparison.Ordinal);
+        Assert.Contains("all systems share it", result.Error, StringComparison.Ordinal);
+    }
+
+    private static BenchResult RunWithLattice(string terms)
+    {
+        string statement = $"[[end_member]]\nphase = \"FCC_A1\"\nelements = [\"Sn\"]\nshares = {{ \"Sn solid\" = 1 }}\nplus = [{{ constant = {terms} }}]\nsource = \"NgaiChang1981\"\nmark = \"second-hand\"\n\n[[invariant]]";
+        using TemporaryFolder own = WithSystem("pb-sn.toml", ("[[invariant]]", statement));
+        return Run(own, "melt", "Sn63Pb37");
+    }
+
+    private static TemporaryFolder WithSystem(string file, params (string Old, string New)[] changes)
+    {
+        TemporaryFolder own = new();
+        string text = File.ReadAllText(Path.Combine(DataRoot.BesideProgram.Alloys, "thermodynamics", file));
+        own.Write("alloys/thermodynamics/" + file, changes.Aggregate(text, (t, c) => t.Replace(c.Old, c.New, StringComparison.Ordinal)));
+        return own;
     }
 
     [Fact]

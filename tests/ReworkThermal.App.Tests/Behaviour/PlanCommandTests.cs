@@ -38,7 +38,7 @@ public sealed class PlanCommandTests
     }
 
     [Theory]
-    [InlineData("solder = \"Sn96.5Ag3Cu0.5\"", "solder = \"Sn91Zn9\"", "zinc is not modelled", "solder")]
+    [InlineData("solder = \"Sn96.5Ag3Cu0.5\"", "solder = \"Sn91Al9\"", "aluminium is not modelled", "solder")]
     [InlineData("board = \"six-layer-controller\"", "board = \"eight-layer-drive\"", "one connection per copper layer", "joint")]
     [InlineData("ambient = \"23 C\"", "ambient = \"nan C\"", "must be a temperature", "bench.ambient")]
     [InlineData("wire_diameter = \"0.8 mm\"", "wire_diameter = \"-0.8 mm\"", "must be at least", "bench.wire_diameter")]

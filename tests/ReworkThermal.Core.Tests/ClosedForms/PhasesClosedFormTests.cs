@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Composition;
+using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
 using UnitsNet;
@@ -51,7 +52,7 @@ public sealed class PhasesClosedFormTests
         const double kelvin = 450;
         PhaseEngine engine = Engine(0, interaction, false);
         double exact = MathNet.Numerics.RootFinding.Brent.FindRoot(x => Math.Log(x / (1 - x)) - (interaction * ((2 * x) - 1) / (R * kelvin)), 1e-6, 0.3, 1e-12);
-        MassFractions half = MoleFractions.FromAmounts([0, 0, 0, 0, 1, 0, 1]).ToMassFractions();
+        MassFractions half = MoleFractions.FromAmounts([0, 0, 0, 0, 0, 1, 0, 1, 0]).ToMassFractions();
         EquilibriumState state = Assert.IsType<EquilibriumOutcome.Converged>(engine.EquilibriumAt(half, Temperature.FromKelvins(kelvin))).State;
         Assert.Equal(2, state.Phases.Count);
         double[] sides = [.. state.Phases.Select(p => p.Composition.ToMoleFractions()[Element.Pb]).Order()];
@@ -71,7 +72,7 @@ public sealed class PhasesClosedFormTests
     {
         const double overall = 0.05;
         PhaseEngine engine = new(Database(0, 0, true, partition));
-        MassFractions alloy = MoleFractions.FromAmounts([0, 0, 0, 0, overall, 0, 1 - overall]).ToMassFractions();
+        MassFractions alloy = MoleFractions.FromAmounts([0, 0, 0, 0, 0, overall, 0, 1 - overall, 0]).ToMassFractions();
         ScheilPath path = Assert.IsType<ScheilOutcome.Found>(engine.SolidifyWithoutDiffusion(alloy)).Path;
         double meanMass = Mass(overall);
         int compared = 0;
@@ -104,7 +105,7 @@ public sealed class PhasesClosedFormTests
     }
 
     private static MeltingBehaviour Melt(PhaseEngine engine, double pb) => Assert.IsType<MeltingOutcome.Found>(
-        engine.MeltingOf(MoleFractions.FromAmounts([0, 0, 0, 0, pb, 0, 1 - pb]).ToMassFractions())).Behaviour;
+        engine.MeltingOf(MoleFractions.FromAmounts([0, 0, 0, 0, 0, pb, 0, 1 - pb, 0]).ToMassFractions())).Behaviour;
 
     private static PhaseEngine Engine(double liquidInteraction, double solidInteraction, bool melts) =>
         new(Database(liquidInteraction, solidInteraction, melts, null));
@@ -130,6 +131,6 @@ public sealed class PhasesClosedFormTests
                 new PhaseDescription("SOLID", "solid", false, [both], [new EndMember([Element.Sn], Zero()), new EndMember([Element.Pb], Zero())], [new BinaryInteraction(0, Element.Sn, Element.Pb, [Line(solidInteraction, 0)])], []),
             ],
             [],
-            new UncertaintyRule(2, 3, 5, 0.02));
+            new UncertaintyRule(2, 3, 5, 0.02), new NickelRule(0, 0, 0, 0, new Provenance("none", EvidenceMark.Judgement)));
     }
 }

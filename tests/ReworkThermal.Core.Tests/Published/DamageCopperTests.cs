@@ -46,6 +46,16 @@ public sealed class DamageCopperTests
     public void Lead_free_solder_at_260_holds_the_worked_value() =>
         Assert.InRange(100 * DamageSolubilityFit.LeadFree.SaturationMassFraction(260), 1.535, 1.555);
 
+    /// <summary>Watanabe et al., abstract (see damage.toml): more nickel is slower. The size is judgement; the harsh end grants nothing.</summary>
+    [Fact]
+    public void Nickel_in_the_solder_slows_the_loss_of_copper()
+    {
+        RatedEstimate<double> factor = DamageBench.Parameters.Copper.NickelFactor;
+        Assert.True(factor.Low < factor.Central && factor.Central < factor.High && factor.High <= 1);
+        MoltenContact bare = DamageBench.Charge(DamageSolubilityFit.LeadFree, 0.005, 7000, null);
+        Assert.Equal(factor.Central, LossUm(bare with { HoldsNickel = true }, 265, 30) / LossUm(bare, 265, 30), 1e-9);
+    }
+
     [Fact]
     public void Initial_rates_agree_with_every_row()
     {

@@ -1,3 +1,5 @@
+using ReworkThermal.App.Screens.Update;
+
 namespace ReworkThermal.App.Screens.Canvas;
 
 /// <summary>A rectangle of the screen [places].</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using ReworkThermal.App.Screens.Update;
 
 namespace ReworkThermal.App.Screens.Canvas;
 

@@ -1,6 +1,7 @@
 using System.Drawing;
 using System.Text;
 using ReworkThermal.App.Rendering;
+using ReworkThermal.App.Screens.Update;
 
 namespace ReworkThermal.App.Screens.Canvas;
 

@@ -1,5 +1,6 @@
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Screens.Desks;

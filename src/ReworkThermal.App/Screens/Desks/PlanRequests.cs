@@ -57,7 +57,7 @@ internal sealed class PlanRequests(JobWorkshop workshop)
             Advice = _shelf.Planning.Advice,
             Assumed = [],
         };
-        return request with { Assumed = [.. usual.Assumed, ScreenPlanWords.AllAlloys(_shelf.Alloys.Dilutions.Count), ScreenPlanWords.UsualLimits] };
+        return request with { Assumed = [.. usual.Assumed, ScreenPlanWords.AllAlloys(_shelf.Alloys.UsualDilutions.Count), ScreenPlanWords.UsualLimits] };
     }
 
     private static Limit<T> FromForm<T>(PlanForm form, PlanField field, Limit<T> usual, Func<double, T> value)
@@ -80,7 +80,7 @@ internal sealed class PlanRequests(JobWorkshop workshop)
                 usual.DistanceOr(FormReading.Distance(form), n))),
         ],
         Preheaters = [.. PlanFormRules.Names(form[PlanField.Preheaters]).Select(n => _shelf.Profiles.Preheaters[n])],
-        Dilutions = _shelf.Alloys.Dilutions,
+        Dilutions = _shelf.Alloys.UsualDilutions,
         Removal = _shelf.Removals.First(r => r.Name == form[PlanField.Removal]),
         WireDiameter = Length.FromMillimeters(FormReading.Number(form, PlanField.WireMillimetres)),
         WireFlux = _shelf.Wire.FluxShare.Central,

@@ -1,3 +1,4 @@
+using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
 using UnitsNet;
 

@@ -4,6 +4,7 @@ using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.App.Screens.Drawing;
 

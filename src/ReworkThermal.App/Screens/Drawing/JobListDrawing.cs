@@ -1,5 +1,6 @@
 using ReworkThermal.App.Screens.Canvas;
 using ReworkThermal.App.Screens.State;
+using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 

@@ -1,4 +1,5 @@
 using ReworkThermal.App.Screens.Canvas;
+using ReworkThermal.App.Screens.Update;
 
 namespace ReworkThermal.App.Screens.Drawing;
 

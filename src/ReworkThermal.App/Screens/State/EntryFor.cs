@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Jobs.Checking;
 
 namespace ReworkThermal.App.Screens.State;
 

@@ -1,3 +1,5 @@
+using ReworkThermal.App.Screens.Desks;
+
 namespace ReworkThermal.App.Screens.Update;
 
 /// <summary>Kinds of reasons to record.</summary>

@@ -11,13 +11,15 @@ namespace ReworkThermal.Core.Damage.Exposures;
 /// <param name="FreshCopper">Copper in the charge when it was added [kg/kg]; null when it is the charge of the exposure before,
 /// with the copper it has taken up since. Every wick-and-refill is a fresh charge.</param>
 /// <param name="Motion">How the solder moves.</param>
+/// <param name="HoldsNickel">Whether the solder holds enough nickel to slow the loss of copper.</param>
 public sealed record MoltenContact(
     ICopperSolubility Solubility,
     Temperature MoltenAbove,
     Density LiquidDensity,
     Length? VolumeToArea,
     double? FreshCopper,
-    SolderMotion Motion)
+    SolderMotion Motion,
+    bool HoldsNickel = false)
 {
     /// <summary>Solder volume per barrel wall area in a filled hole with a round lead, (D² - d²) / (4 D).</summary>
     /// <param name="hole">Finished hole diameter D, above zero.</param>

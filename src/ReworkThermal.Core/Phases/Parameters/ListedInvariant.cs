@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Evidence;
+using ReworkThermal.Core.Phases.Solving;
 
 namespace ReworkThermal.Core.Phases.Parameters;
 

@@ -5,6 +5,18 @@ namespace ReworkThermal.Core.Phases.Parameters;
 /// <param name="Pieces">Own expression by rising temperature interval; may be empty (zero).</param>
 public sealed record TemperatureExpression(IReadOnlyList<FunctionShare> Shares, IReadOnlyList<GibbsPiece> Pieces)
 {
+    /// <summary>Value at a temperature.</summary>
+    /// <param name="kelvin">Temperature [K].</param>
+    /// <param name="functions">The named functions that the shares refer to.</param>
+    /// <returns>Value [J/mol].</returns>
+    public double JoulePerMole(double kelvin, IReadOnlyList<GibbsFunction> functions)
+    {
+        ArgumentNullException.ThrowIfNull(functions);
+        TemperaturePowers powers = new(kelvin);
+        double own = Pieces.Count > 0 ? GibbsFunction.PieceAt(Pieces, kelvin).At(powers).Value : 0;
+        return own + Shares.Sum(s => s.Times * GibbsFunction.PieceAt(functions[s.Function].Pieces, kelvin).At(powers).Value);
+    }
+
     /// <summary>Value [J/mol] and slope [J/mol/K], given the values of all named functions at the same temperature.</summary>
     internal (double Value, double Slope) At(in TemperaturePowers t, ReadOnlySpan<double> functionValues, ReadOnlySpan<double> functionSlopes)
     {

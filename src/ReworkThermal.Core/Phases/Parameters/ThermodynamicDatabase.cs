@@ -8,6 +8,7 @@ namespace ReworkThermal.Core.Phases.Parameters;
 /// <param name="Phases">Phases of the model; exactly one is liquid.</param>
 /// <param name="Systems">What each binary and ternary system rests on.</param>
 /// <param name="Uncertainty">How to state the uncertainty of a melting temperature.</param>
+/// <param name="Nickel">What is said of nickel.</param>
 public sealed record ThermodynamicDatabase(
     double GasConstant,
     double LowestKelvin,
@@ -15,4 +16,5 @@ public sealed record ThermodynamicDatabase(
     IReadOnlyList<GibbsFunction> Functions,
     IReadOnlyList<PhaseDescription> Phases,
     IReadOnlyList<SystemDescription> Systems,
-    UncertaintyRule Uncertainty);
+    UncertaintyRule Uncertainty,
+    NickelRule Nickel);

@@ -1,3 +1,5 @@
+using ReworkThermal.Core.Phases.Parameters;
+
 namespace ReworkThermal.Core.Phases.Solving;
 
 /// <summary>

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.Numerics;
+using ReworkThermal.Core.Phases.Parameters;
 
 namespace ReworkThermal.Core.Phases.Solving;
 

@@ -15,6 +15,12 @@ internal sealed class ScheilWalk
     private const int MostSteps = 6000;
 
     /// <summary>
+    /// An element that the solids take up is kept at this mole fraction in the liquid: without a floor it sinks to 1e-30, where no
+    /// equations can be solved, and at the floor it changes nothing else by more than rounding.
+    /// </summary>
+    private const double LeastFraction = 1e-10;
+
+    /// <summary>
     /// So many changes of phases at one temperature mean that a phase comes and goes: what forms dissolves another that is set aside
     /// already. The equilibrium a hair lower decides.
     /// </summary>
@@ -77,7 +83,7 @@ internal sealed class ScheilWalk
 
         for (int count = 0; count < MostSteps; count++)
         {
-            if (_current is not { LiquidAmount: > 0 } current || _path[^1].Liquid <= negligible || _remaining <= negligible || current.Kelvin <= lowestKelvin)
+            if (_current is not { LiquidAmount: > 0 } current || _path[^1].Liquid <= negligible || current.Kelvin <= lowestKelvin)
             {
                 return null;
             }
@@ -201,6 +207,11 @@ internal sealed class ScheilWalk
                 }
 
                 phase.Amount = phase.Model.IsLiquid ? phase.Amount / liquid : 0;
+            }
+
+            for (int e = 0; e < _liquid.Length; e++)
+            {
+                _liquid[e] = Math.Max(_liquid[e], LeastFraction);
             }
         }
 

@@ -1,3 +1,4 @@
+using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Numerics;
 
 namespace ReworkThermal.Core.Phases.Solving;
@@ -21,8 +22,8 @@ internal sealed class TangentPlane(GibbsSurfaces surfaces)
     private readonly double[] _right = new double[MostVariables + 2];
     private readonly double[] _scale = new double[MostVariables];
 
-    /// <summary>Upper bound of the number of variables of one phase (two sublattices of seven elements).</summary>
-    internal const int MostVariables = 14;
+    /// <summary>Upper bound of the number of variables of one phase (two sublattices of all elements).</summary>
+    internal const int MostVariables = 2 * ElementData.Count;
 
     /// <summary>Height of a composition over the plane, g - mu x.</summary>
     internal double HeightAt(PhaseModel model, ReadOnlySpan<double> y, ReadOnlySpan<double> potentials)

@@ -1,3 +1,5 @@
+using ReworkThermal.Core.Planning.Uncertainty;
+
 namespace ReworkThermal.Core.Planning.Calibration;
 
 /// <summary>

@@ -1,4 +1,5 @@
 using ReworkThermal.Core.HeatFlow.Materials;
+using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Planning.Searching;
 using ReworkThermal.Core.Planning.Solders;

@@ -70,10 +70,17 @@ internal sealed class MixOptions
             Ratio share = Ratio.FromDecimalFractions(most * rung / Rungs);
             Mass added = joint.AmountForShare(share);
             SolderCharge mix = joint.With(new SolderCharge(added, alloy.Fractions));
-            if (engine.MeltingOf(mix.Fractions) is not MeltingOutcome.Found found)
+            MeltingOutcome outcome = engine.MeltingOf(mix.Fractions);
+            if (outcome is not MeltingOutcome.Found found)
             {
-                refused = $"the melting of its mix with {request.BaseSolder.Name} could not be computed";
-                return [];
+                // Smaller amounts may be inside the data; larger ones are not tried.
+                if (options.Count == 0)
+                {
+                    refused = $"no melting of its mix with {request.BaseSolder.Name}: {outcome.Lack}";
+                    return [];
+                }
+
+                break;
             }
 
             double flow = found.Behaviour.Flow.DegreesCelsius;

@@ -17,10 +17,13 @@ internal static class CopperBath
     // that, the last two samples are continued.
     private const double HottestC = 450;
 
+    // Nickel-doped solders hold 0.02 to 0.1 % by design (common practice, no source); less is a trace from the pot.
+    private const double LeastNickel = 0.0002;
+
     /// <summary>The solder of one touch on a joint; null when it forms no compound with copper that could saturate it.</summary>
     internal static MoltenContact? Of(PhaseEngine engine, SolderProperties properties, Joint joint, MassFractions solder, Temperature flow, double freshCopper) =>
         Solubility(engine, solder, flow) is { } solubility
-            ? new MoltenContact(solubility, flow, properties.MeltDensity(solder, flow), VolumeToArea(joint), freshCopper, SolderMotion.Still)
+            ? new MoltenContact(solubility, flow, properties.MeltDensity(solder, flow), VolumeToArea(joint), freshCopper, SolderMotion.Still, solder.Nickel >= LeastNickel)
             : null;
 
     /// <summary>Copper in the saturated liquid, sampled from the flow temperature upwards; null when too few samples have an answer.</summary>

@@ -1,5 +1,6 @@
 using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Plans;

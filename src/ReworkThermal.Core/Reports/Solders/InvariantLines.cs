@@ -1,6 +1,7 @@
 using System.Globalization;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
+using ReworkThermal.Core.Phases.Solving;
 using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.Core.Reports.Solders;
@@ -13,7 +14,10 @@ public static class InvariantLines
     /// <param name="folder">Folder of the system files, as shown in the lines.</param>
     /// <returns>One line per reaction, in file order.</returns>
     public static IReadOnlyList<CheckLine> For(ThermodynamicDatabase database, string folder) =>
-        [.. InvariantChecks.Recompute(database).Select(c => new CheckLine($"{folder}/{c.System.File}", c.Listed.Reaction, OutcomeOf(c)))];
+        [.. InvariantChecks.Recompute(database).Select(c => new CheckLine(FileOf(c.System, folder), c.Listed.Reaction, OutcomeOf(c)))];
+
+    /// <summary>How the file of a system is shown.</summary>
+    internal static string FileOf(SystemDescription system, string folder) => system.IsOwn ? system.File : $"{folder}/{system.File}";
 
     private static CheckOutcome OutcomeOf(InvariantComparison comparison)
     {

@@ -21,7 +21,12 @@ public abstract record MeltReport
     public MassFractions Composition { get; }
 
     /// <summary>What was assumed or left out, one sentence each.</summary>
-    public IReadOnlyList<string> Notes { get; }
+    public IReadOnlyList<string> Notes { get; private init; }
+
+    /// <summary>The same answer with further notes.</summary>
+    /// <param name="further">Put before the others, one sentence each.</param>
+    /// <returns>The answer.</returns>
+    public MeltReport With(IReadOnlyList<string> further) => this with { Notes = [.. further, .. Notes] };
 
     /// <summary>Citations of the assessments used.</summary>
     public IReadOnlyList<string> Sources { get; }
@@ -37,6 +42,7 @@ public abstract record MeltReport
     /// <param name="Density">At room temperature, from molar volumes that add.</param>
     /// <param name="Phases">Phases that take part, solid ones by falling share.</param>
     /// <param name="Uncertainty">Plus or minus on every temperature.</param>
+    /// <param name="SolidusRise">How much higher than that the solidus may lie; zero where its place is as sure as the rest.</param>
     /// <param name="UncertaintyReasons">Why it is that large, one sentence each.</param>
     /// <param name="Notes">What was assumed or left out, one sentence each.</param>
     /// <param name="Sources">Citations of the assessments used.</param>
@@ -50,6 +56,24 @@ public abstract record MeltReport
         SpecificEnergy LatentHeat,
         Density Density,
         IReadOnlyList<PhaseLine> Phases,
+        TemperatureDelta Uncertainty,
+        TemperatureDelta SolidusRise,
+        IReadOnlyList<string> UncertaintyReasons,
+        IReadOnlyList<string> Notes,
+        IReadOnlyList<string> Sources) : MeltReport(Composition, Notes, Sources);
+
+    /// <summary>Where melting begins is known, where it ends is not.</summary>
+    /// <param name="Composition">What was asked about, by mass.</param>
+    /// <param name="Solidus">Above it the first liquid is stable.</param>
+    /// <param name="Reason">Why the rest is not known, one sentence.</param>
+    /// <param name="Uncertainty">Plus or minus on the solidus.</param>
+    /// <param name="UncertaintyReasons">Why it is that large, one sentence each.</param>
+    /// <param name="Notes">What was assumed or left out, one sentence each.</param>
+    /// <param name="Sources">Citations of the assessments used.</param>
+    public sealed record SolidusOnly(
+        MassFractions Composition,
+        Temperature Solidus,
+        string Reason,
         TemperatureDelta Uncertainty,
         IReadOnlyList<string> UncertaintyReasons,
         IReadOnlyList<string> Notes,

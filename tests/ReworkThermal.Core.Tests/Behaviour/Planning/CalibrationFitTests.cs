@@ -2,6 +2,7 @@ using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
 using ReworkThermal.Core.Numerics;
 using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Calibration;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Planning.Uncertainty;
