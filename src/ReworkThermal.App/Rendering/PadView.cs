@@ -104,6 +104,12 @@ internal sealed class PadView(PadReport report) : IRenderedReport
             PlanWords.FromTo(Numerals.Fixed(m.Margin.Low, 1), Numerals.Fixed(m.Margin.High, 1)),
             DamageWords.NameOf(m.Outcome),
         ])]);
+        EdgePress press = shown.PressedEdge;
+        page.Paragraph(BudgetWords.PressedEdge(
+            Numerals.Fixed(press.Force.Central.Newtons, 0),
+            Numerals.Fixed(press.Force.Central.Newtons * press.LiftingShare, 1),
+            Numerals.Fixed(press.Margin.Central, 1),
+            DamageWords.NameOf(press.Outcome)));
     }
 
     private static string SafeOf(TouchForecast next)

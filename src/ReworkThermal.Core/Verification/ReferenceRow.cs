@@ -15,6 +15,7 @@ public sealed class ReferenceRow(string table, int line, IReadOnlyDictionary<str
         ["second-hand"] = EvidenceMark.SecondHand,
         ["computed"] = EvidenceMark.Computed,
         ["memory"] = EvidenceMark.Memory,
+        ["practice"] = EvidenceMark.Practice,
     };
 
     /// <summary>Name of the table.</summary>

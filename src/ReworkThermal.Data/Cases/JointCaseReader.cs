@@ -1,8 +1,11 @@
+using System.Globalization;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.HeatFlow.Solving;
+using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Profiles;
@@ -40,7 +43,7 @@ internal static class JointCaseReader
             Surroundings = room,
             Start = file.Quantity("start", UnitTable.Temperatures, _coldest, _hottest),
             Preheat = Preheat(file.TableOrNull("preheat"), board, room, workshop.Profiles, notes),
-            Touches = Touches(file, site, room, workshop.Profiles, notes),
+            Touches = Touches(file, site, room, workshop, notes),
             End = file.Quantity("end", UnitTable.Durations, Duration.FromSeconds(0.01), Duration.FromHours(2)),
             Notes = notes,
         };
@@ -79,8 +82,9 @@ internal static class JointCaseReader
         return Ready(table, "setting", table.Truth("settled") ? preheater.Settled(set) : preheater.FromCold(set, room.Room), notes);
     }
 
-    private static List<Touch> Touches(FieldReader file, JointSite site, Surroundings room, ProfileLibrary profiles, List<string> notes)
+    private static List<Touch> Touches(FieldReader file, JointSite site, Surroundings room, Workshop workshop, List<string> notes)
     {
+        ProfileLibrary profiles = workshop.Profiles;
         List<Touch> touches = [];
         Duration free = Duration.Zero;
         foreach (FieldReader table in file.Tables("touch"))
@@ -96,12 +100,18 @@ internal static class JointCaseReader
                 Start = start,
                 Span = table.Quantity("span", UnitTable.Durations, Duration.FromMilliseconds(1), Duration.FromMinutes(10)),
                 Side = table.OneOf("side", BenchWords.Sides),
+                Braid = Braid(table, workshop),
                 Tip = table.TableOrNull("iron") is { } iron ? Tip(iron, profiles, notes) : null,
                 Jet = table.TableOrNull("air") is { } air ? Jet(air, room, profiles, notes) : null,
             };
             if (touch.Tip is null && touch.Jet is null)
             {
                 throw table.Wrong("names no tool; give it an iron, air or both");
+            }
+
+            if (touch is { Tip: null, Braid: not null })
+            {
+                throw table.Wrong("braid", "lies between the tip of an iron and the joint; give the touch an iron");
             }
 
             if (touch is { Tip: not null, Side: BoardSide.Bottom } && site.Joint is SurfaceJoint)
@@ -125,10 +135,36 @@ internal static class JointCaseReader
         table,
         "setting",
         new IronSetting(
-            table.OneOf("name", profiles.Irons),
+            table.Has("rated_power") ? Described(table) : table.OneOf("name", profiles.Irons),
             table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
-            profiles.Contacts[table.OneOf("contact", BenchWords.Contacts)]).ToSource(),
+            profiles.Contacts[table.OneOf("contact", BenchWords.Contacts)] with { Flux = BenchWords.FluxIn(table) }).ToSource(),
         notes);
+
+    private static Iron Described(FieldReader table)
+    {
+        Power rated = table.Quantity("rated_power", UnitTable.Powers, Power.FromWatts(1), Power.FromWatts(1000));
+        Length width = table.Quantity("tip_width", UnitTable.Lengths, Length.FromMillimeters(0.1), Length.FromMillimeters(30));
+        return IronClass.Of(
+            string.Create(CultureInfo.InvariantCulture, $"{rated.Watts:0.#} W iron, {width.Millimeters:0.#} mm tip"),
+            rated,
+            width,
+            table.Has("display_offset") ? table.Quantity("display_offset", UnitTable.TemperatureDeltas) : TemperatureDelta.Zero,
+            _coldest,
+            _mostSetting);
+    }
+
+    private static BraidLayer? Braid(FieldReader table, Workshop workshop)
+    {
+        if (!table.Has("braid"))
+        {
+            return null;
+        }
+
+        RemovalMethod method = table.OneOf("braid", workshop.Removals.ToDictionary(r => r.Name, StringComparer.Ordinal));
+        return method.Strip is { } strip
+            ? BraidHeat.LayerOf(strip)
+            : throw table.Wrong("braid", $"names '{method.Name}', which is no braid between tip and joint; name one whose file has a table [strip]");
+    }
 
     private static JetSource Jet(FieldReader table, Surroundings room, ProfileLibrary profiles, List<string> notes) => Ready(
         table,

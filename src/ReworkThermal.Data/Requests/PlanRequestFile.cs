@@ -110,7 +110,7 @@ public static class PlanRequestFile
                 Room = bench.Quantity("ambient", UnitTable.Temperatures, LimitRanges.LeastAmbient, LimitRanges.MostAmbient),
             },
             Irons = Chosen(bench, "irons", workshop.Profiles.Irons, 1),
-            Contact = workshop.Profiles.Contacts[bench.OneOf("contact", _contacts)],
+            Contact = workshop.Profiles.Contacts[bench.OneOf("contact", _contacts)] with { Flux = BenchWords.FluxIn(bench) },
             Air = ReadAir(bench, workshop),
             Preheaters = Chosen(bench, "preheaters", workshop.Profiles.Preheaters, 0),
             Dilutions = dilutions,

@@ -13,6 +13,16 @@ internal static class BenchWords
         ["bottom"] = BoardSide.Bottom,
     };
 
+    /// <summary>Words of the flux at a joint.</summary>
+    private static readonly Dictionary<string, FluxState> _fluxes = new(StringComparer.Ordinal)
+    {
+        ["fresh"] = FluxState.Fresh,
+        ["spent"] = FluxState.Spent,
+    };
+
+    /// <summary>The field <c>flux</c>: fresh when it is left out.</summary>
+    internal static FluxState FluxIn(FieldReader table) => table.Has("flux") ? table.OneOf("flux", _fluxes) : FluxState.Fresh;
+
     /// <summary>States of the contact of tip and joint.</summary>
     internal static readonly IReadOnlyDictionary<string, ContactState> Contacts = new Dictionary<string, ContactState>(StringComparer.Ordinal)
     {

@@ -19,6 +19,9 @@ public sealed record MoltenContact(
     double? FreshCopper,
     SolderMotion Motion)
 {
+    /// <summary>Whether the solder holds nickel, which slows the loss of copper.</summary>
+    public bool HoldsNickel { get; init; }
+
     /// <summary>Solder volume per barrel wall area in a filled hole with a round lead, (D² - d²) / (4 D).</summary>
     /// <param name="hole">Finished hole diameter D, above zero.</param>
     /// <param name="lead">Lead diameter d, from zero to D.</param>

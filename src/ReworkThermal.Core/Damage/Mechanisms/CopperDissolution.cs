@@ -106,6 +106,7 @@ internal static class CopperDissolution
 /// <param name="StillRate">Mass-transfer coefficient in still solder [m/s].</param>
 /// <param name="FlowingRate">Mass-transfer coefficient in flowing or stirred solder [m/s].</param>
 /// <param name="SolubilityFactor">Factor on a computed solubility: 1 with its range.</param>
+/// <param name="NickelFactor">Factor on both rates in solder that holds nickel, above 0 and at most 1.</param>
 /// <param name="LeastWall">Least copper that should be left at the knee [m].</param>
 /// <param name="HotStrength">Tensile strength of hot hole copper [Pa].</param>
 /// <param name="CopperDensity">Density of copper [kg/m3].</param>
@@ -113,6 +114,7 @@ public sealed record CopperParameters(
     RatedEstimate<Speed> StillRate,
     RatedEstimate<Speed> FlowingRate,
     RatedEstimate<double> SolubilityFactor,
+    RatedEstimate<double> NickelFactor,
     RatedEstimate<Length> LeastWall,
     RatedEstimate<Pressure> HotStrength,
     RatedEstimate<Density> CopperDensity);
