@@ -1,5 +1,3 @@
-using ReworkThermal.Core.HeatFlow.Meshing;
-
 namespace ReworkThermal.Core.HeatFlow.Boundaries;
 
 /// <summary>A tool's face on the surfaces: where it touches, and how its contact grows with time.</summary>

@@ -32,6 +32,7 @@ internal static class Shortfall
     internal static IEnumerable<RuledOut> OfKinds(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, IReadOnlyList<Plan> plans, Plan? simplest, Confirmation.StuckBraid? stuck)
     {
         double own = work.NeededC(mixes.AsIs.FlowC);
+        stuck = plans.Any(p => p.Alloy is null) ? null : stuck;
         List<Station> cold = [.. stations.Where(s => s.Setting.Preheat is null)];
         if (!plans.Any(p => p.Alloy is null && p.First.Setting.Preheat is null))
         {
