@@ -80,6 +80,7 @@ internal static class SampleReports
         new SolderTrace(
             Temperature.FromDegreesCelsius(178),
             TemperatureDelta.FromKelvins(15),
+            Duration.FromSeconds(3.5),
             Duration.FromSeconds(4.25),
             Temperature.FromDegreesCelsius(195),
             [.. Enumerable.Range(0, 41).Select(i => Math.Min(1, i / 16.0))],

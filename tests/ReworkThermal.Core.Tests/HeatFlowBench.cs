@@ -114,7 +114,7 @@ internal static class HeatFlowBench
         PowerLimit = Power.FromWatts(watts),
         HeatCapacity = Entropy.FromJoulesPerKelvin(heat),
         SensorToFaceKelvinPerWatt = resistance,
-        Contact = Coefficient(contact),
+        Contact = ContactGrowth.Steady(Coefficient(contact)),
         FaceRadius = Mm(radiusMm),
     };
 

@@ -2,7 +2,6 @@ using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Touches;

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Screens.Running;
-using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data;

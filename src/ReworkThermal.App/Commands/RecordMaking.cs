@@ -2,7 +2,6 @@ using System.Security.Cryptography;
 using System.Text;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Reports.Records;
 using ReworkThermal.Data;

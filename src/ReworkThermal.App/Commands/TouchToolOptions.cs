@@ -2,7 +2,6 @@ using System.CommandLine;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Planning;
-using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using UnitsNet;
 using ToolSetting = ReworkThermal.Core.Jobs.ToolSetting;

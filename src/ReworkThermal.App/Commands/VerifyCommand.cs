@@ -1,6 +1,8 @@
 using System.CommandLine;
 using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
+using ReworkThermal.Core.Phases;
+using ReworkThermal.Core.Phases.Parameters;
 using ReworkThermal.Core.Reports.Checks;
 using ReworkThermal.Core.Verification;
 using ReworkThermal.Data.Alloys;
@@ -26,11 +28,14 @@ internal static class VerifyCommand
     private static Reply Verify(Shell shell, bool all, bool markdown)
     {
         AlloyShelf alloys = AlloyShelf.Load(shell.Data);
+        ReferenceTables tables = ReferenceLibrary.Load();
+        ThermodynamicDatabase database = ThermodynamicFiles.Load(Path.Combine(shell.Data.Alloys, "thermodynamics"));
         VerificationReport report = new(VerificationRun.Run(
-            ReferenceLibrary.Load(),
-            ThermodynamicFiles.Load(Path.Combine(shell.Data.Alloys, "thermodynamics")),
+            tables,
+            database,
             alloys.Properties,
             LimitsFolder.Load(shell.Data),
+            PracticeCases.Load(tables.Practice, new PhaseEngine(database)),
             alloys.Sources.Citations,
             shell.Cancellation));
         IRenderedReport view = markdown ? new VerificationMarkdown(report) : new VerificationView(report, all);

@@ -3,7 +3,6 @@ using ReworkThermal.App.Rendering;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Requests;

@@ -69,6 +69,12 @@ internal static class DamageJson
         }
 
         json.WriteEndArray();
+        json.WriteStartObject("pressed_edge");
+        json.Number("force_n", pull.PressedEdge.Force.Central.Newtons, 4);
+        json.Number("lifting_share", pull.PressedEdge.LiftingShare, 4);
+        json.Spread("margin", pull.PressedEdge.Margin);
+        json.Text("outcome", pull.PressedEdge.Outcome.Word());
+        json.WriteEndObject();
         json.Text("support", pull.Support.Word());
         json.WriteEndObject();
     }

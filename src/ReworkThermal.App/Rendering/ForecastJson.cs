@@ -1,10 +1,8 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Dwelling;
 using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 
 namespace ReworkThermal.App.Rendering;

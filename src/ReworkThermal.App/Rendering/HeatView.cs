@@ -4,6 +4,7 @@ using ReworkThermal.App.Wording;
 using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Reports.Heating;
 using ReworkThermal.Core.Reports.Plans;
+using UnitsNet;
 
 namespace ReworkThermal.App.Rendering;
 
@@ -26,8 +27,12 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
         if (report.Solder is { } solder)
         {
             page.Paragraph(solder.TimeToFlow is { } time
-                ? HeatWords.Flowed(Numerals.Fixed(time.Seconds, time.Seconds < 1 ? 2 : 1) + " s", Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0))
-                : HeatWords.NeverFlowed(Numerals.Celsius(solder.Flow), Numerals.Kelvin(solder.Superheat.Kelvins, 0), Numerals.Celsius(solder.ColdestPeak)));
+                ? HeatWords.Flowed(Brief(time), Numerals.Celsius(solder.Flow))
+                : HeatWords.NeverFlowed(Numerals.Celsius(solder.Flow), Numerals.Celsius(solder.ColdestPeak)));
+            if (solder.Superheat.Kelvins > 0)
+            {
+                page.Paragraph(HeatWords.Superheated(Numerals.Kelvin(solder.Superheat.Kelvins, 0), solder.TimeToSuperheat is { } warmer ? Brief(warmer) : null));
+            }
         }
 
         if (report.Solder is { FlowedFractions.Count: > 0 } trace)
@@ -52,6 +57,7 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
     {
         json.Text("title", report.Title);
         json.Number("time_to_flow_s", report.Solder?.TimeToFlow?.Seconds, 3);
+        json.Number("time_to_superheat_s", report.Solder?.TimeToSuperheat?.Seconds, 3);
         json.Number("energy_balance_error", report.EnergyBalanceError, 8);
         json.WriteStartObject("mesh");
         json.Number("radial_cells", report.Mesh.RadialCells, 0);
@@ -115,6 +121,8 @@ internal sealed class HeatView(HeatReport report) : IRenderedReport
             HeatWords.Probe(p.Name),
             [.. report.Times.Zip(p.Temperatures, (time, temperature) => new ChartPoint(time.Seconds, temperature.DegreesCelsius))]))],
         [.. Levels()]);
+
+    private static string Brief(Duration time) => Numerals.Fixed(time.Seconds, time.Seconds < 1 ? 2 : 1) + " s";
 
     private static string MeshErrorText(double kelvin) =>
         kelvin < LeastMeshError ? HeatWords.Under(Numerals.Kelvin(LeastMeshError, 2)) : HeatWords.About(Numerals.Kelvin(kelvin, kelvin < 1 ? 2 : 1));

@@ -3,7 +3,6 @@ using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.App.Rendering;
 

@@ -5,7 +5,6 @@ using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Dwelling;
 using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Records;
 
@@ -106,6 +105,12 @@ internal sealed class PadView(PadReport report) : IRenderedReport
             PlanWords.FromTo(Numerals.Fixed(m.Margin.Low, 1), Numerals.Fixed(m.Margin.High, 1)),
             m.Outcome.Word(),
         ])]);
+        EdgePress press = shown.PressedEdge;
+        page.Paragraph(BudgetWords.PressedEdge(
+            Numerals.Fixed(press.Force.Central.Newtons, 0),
+            Numerals.Fixed(press.Force.Central.Newtons * press.LiftingShare, 1),
+            Numerals.Fixed(press.Margin.Central, 1),
+            press.Outcome.Word()));
     }
 
     private static string SafeOf(TouchForecast next)

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Core.Reports.Records;

@@ -98,6 +98,9 @@ internal static class BudgetWords
 
     internal static string Force(string central, string low, string high) => $"{central} N ({low} to {high} N) before it tears";
 
+    internal static string PressedEdge(string force, string lifts, string margin, string outcome) =>
+        $"A tip that presses the pad's edge with {force} N lifts the far edge with {lifts} N; the pad bears {margin} times that ({outcome}). Keep the tip on leg and solder, off the edge.";
+
     internal static string Verdict(PullVerdict verdict) => verdict switch
     {
         PullVerdict.DoNotPull no => Sentence.Of(no.Reason),

@@ -2,7 +2,6 @@ using System.Globalization;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
-using ReworkThermal.Core.Jobs.Pins;
 using ReworkThermal.Core.Jobs.Wiring;
 
 namespace ReworkThermal.App.Wording;

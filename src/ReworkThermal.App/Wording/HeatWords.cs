@@ -15,11 +15,15 @@ internal static class HeatWords
 
     internal const string WithinLimits = "within its limits";
 
-    internal static string Flowed(string time, string flow, string superheat) =>
-        $"The solder flows through the whole joint after {time}: its coldest part is then {superheat} above {flow}.";
+    internal static string Flowed(string time, string flow) =>
+        $"The solder flows through the whole joint after {time}: its coldest part is then at {flow}, 97 % liquid.";
 
-    internal static string NeverFlowed(string flow, string superheat, string peak) =>
-        $"The solder does not flow through the whole joint: that takes {superheat} above {flow}, and its coldest part only reaches {peak}.";
+    internal static string NeverFlowed(string flow, string peak) =>
+        $"The solder does not flow through the whole joint: that takes {flow}, and its coldest part only reaches {peak}.";
+
+    internal static string Superheated(string superheat, string? time) => time is null
+        ? $"It never has the {superheat} of superheat that are asked for to work it."
+        : $"With the {superheat} of superheat that are asked for to work it: {time}.";
 
     internal static string MoreProbes(IReadOnlyList<string> names) =>
         $"Temperatures in °C. Further places, in --json and --csv: {string.Join(", ", names)}.";

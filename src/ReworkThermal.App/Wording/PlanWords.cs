@@ -1,7 +1,5 @@
 using System.Globalization;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
-using ReworkThermal.Core.Planning.Uncertainty;
 
 namespace ReworkThermal.App.Wording;
 

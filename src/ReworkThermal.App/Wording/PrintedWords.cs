@@ -1,7 +1,6 @@
 using ReworkThermal.App.Rendering;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Reports;
 using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Wording;

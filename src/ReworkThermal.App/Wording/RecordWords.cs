@@ -1,7 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Reports.Records;
-using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Wording;
 

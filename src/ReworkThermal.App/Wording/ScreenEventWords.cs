@@ -1,6 +1,5 @@
 using System.Globalization;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Jobs.Checking;
 
 namespace ReworkThermal.App.Wording;
 

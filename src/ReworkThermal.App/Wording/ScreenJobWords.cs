@@ -1,8 +1,6 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.App.Screens.Update;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.App.Wording;
 

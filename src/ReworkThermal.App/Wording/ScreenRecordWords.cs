@@ -1,7 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
-using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.App.Wording;
 

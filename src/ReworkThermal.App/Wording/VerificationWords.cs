@@ -31,6 +31,8 @@ internal static class VerificationWords
     {
         VerificationArea.Melting => "melting",
         VerificationArea.HeatFlow => "heat flow",
+        VerificationArea.ThreeDimensional => "three-dimensional reference",
+        VerificationArea.Practice => "practice",
         VerificationArea.Damage => "damage",
         VerificationArea.Wires => "wires",
         _ => throw new ArgumentOutOfRangeException(nameof(area)),

@@ -18,11 +18,17 @@ public sealed record Connector
         init => field = Dimension.Above(value, Entropy.Zero, "heat_capacity");
     }
 
-    /// <summary>Conductance between the leg at the body and the shell [W/K], above zero.</summary>
-    public required Estimate<double> LegConductanceWattsPerKelvin
+    /// <summary>How heat gets from the leg into the body.</summary>
+    public required LegPath LegPath { get; init; }
+
+    /// <summary>Conductance of that path over the computed or stated one, for a bench where it is better or worse; above zero.</summary>
+    public double LegPathFactor { get; init; } = 1;
+
+    /// <summary>Metal of the leg that goes on behind its stand-off, such as the other end of a header's pin; zero or more. It is heated with the leg.</summary>
+    public Length MetalBehind
     {
         get;
-        init => field = Dimension.Above(value, 0, "leg_conductance_w_per_k");
+        init => field = Dimension.NotNegative(value, "metal_behind");
     }
 
     /// <summary>Surface that loses heat to the room.</summary>

@@ -78,17 +78,15 @@ internal sealed class BudgetReading(DamageModel model, PadDamage state)
     private Gauge Adhesion(Spread sum)
     {
         RatedEstimate<double> loss = _parameters.Adhesion.LossPerMelt;
-        Spread lost = new(
-            1 - BondStrength.Kept(sum.Low, state.Mild.Melts, loss.Low),
-            1 - BondStrength.Kept(sum.Central, state.Central.Melts, loss.Central),
-            1 - BondStrength.Kept(sum.High, state.Harsh.Melts, loss.High));
+        Spread kept = model.Bond.Of(sum, state);
+        Spread lost = new(1 - kept.High, 1 - kept.Central, 1 - kept.Low);
         return Make(
             GaugeKind.Adhesion,
             lost,
             "share of the bond lost",
             _parameters.Gauges.AdhesionLoss.Central,
-            Weakest(loss.Support, _parameters.Laminate.ActivationEnergy.Support, _parameters.Gauges.AdhesionLoss.Support),
-            "the loss per melt is judgement, bounded by pull limits after rework tests");
+            Weakest(loss.Support, _parameters.Adhesion.DoseShare.Support, _parameters.Laminate.ActivationEnergy.Support, _parameters.Gauges.AdhesionLoss.Support),
+            "the loss per melt, and how much of it goes with its heat, is judgement, bounded by pull limits after rework tests");
     }
 
     private Gauge Copper()

@@ -9,13 +9,21 @@ namespace ReworkThermal.Core.HeatFlow;
 /// <summary>A joint's thermal system with the tools that may come to it: the same for a planned run and for a live one.</summary>
 internal sealed class JointBench
 {
+    // Heat takes about two seconds to the end of a header's pin: four pieces follow it.
+    private const int PiecesBehind = 4;
+
     private readonly JointProblem _problem;
     private readonly List<TipSource> _tips;
     private readonly List<int> _faces = [];
+    private readonly List<BraidLayer> _braids;
+    private readonly List<int> _braidBodies = [];
+    private readonly List<int> _behind = [];
+    private readonly List<(int First, int Second, double Conductance)> _links = [];
     private readonly double _radiationShare;
 
     internal JointBench(JointProblem problem, IReadOnlyList<TipSource> tips, IReadOnlyList<JetSource> jets, double refinement)
     {
+        _braids = [.. problem.Touches.Select(t => t.Braid).OfType<BraidLayer>().Distinct()];
         _problem = problem;
         _tips = [.. tips.Distinct()];
         _radiationShare = problem.Site.Board.Laminate.Emissivity.Central;
@@ -45,6 +53,7 @@ internal sealed class JointBench
             });
         }
 
+        AddMetalBehind(bodies, connector);
         foreach (TipSource tip in _tips)
         {
             _faces.Add(bodies.Count);
@@ -52,14 +61,22 @@ internal sealed class JointBench
             bodies.Add(TipBody(tip, (double)tip.PowerLimit.Watts));
         }
 
-        double tail = Math.Max(geometry.TopPad, Math.Max(geometry.BottomPad, geometry.BarrelOuter));
-        System = new ThermalSystem(Mesh.Grid, bodies, tail);
-        Channels.Register(System);
-        for (int t = 0; t < _tips.Count; t++)
+        foreach (BraidLayer braid in _braids)
         {
-            System.BodyLinks.Add((_faces[t], _faces[t] + 1, 1 / _tips[t].SensorToFaceKelvinPerWatt));
+            _braidBodies.Add(bodies.Count);
+            bodies.Add(new LumpedBody
+            {
+                HeatCapacity = braid.HeatCapacity.JoulesPerKelvin,
+                Loss = braid.LossWattsPerKelvin,
+                Room = room,
+                Channel = Channels.Braid,
+                TemperatureK = problem.Surroundings.Room.Kelvins,
+            });
         }
 
+        double tail = Math.Max(geometry.TopPad, Math.Max(geometry.BottomPad, geometry.BarrelOuter));
+        System = new ThermalSystem(Mesh.Grid, bodies, tail);
+        Channels.Register(System, _braids.Count > 0);
         if (connector is not null)
         {
             LinkConnector(connector);
@@ -78,17 +95,20 @@ internal sealed class JointBench
     /// <summary>Takes all tools away: only the room and the preheater act.</summary>
     internal void Lift()
     {
-        System.ToolFace = -1;
-        System.Surfaces.Clear();
+        Free();
         Room(null, BoardSide.Top, 0);
     }
 
     /// <summary>Puts tools on the joint.</summary>
+    /// <param name="tip">Tip, or null.</param>
+    /// <param name="jet">Jet, or null.</param>
+    /// <param name="side">Face they work on.</param>
+    /// <param name="nowS">Time at which they come down [s].</param>
+    /// <param name="braid">Braid of one of the problem's touches between tip and joint, or null.</param>
     /// <returns>Index of the face body of the tip, or -1.</returns>
-    internal int Apply(TipSource? tip, JetSource? jet, BoardSide side)
+    internal int Apply(TipSource? tip, JetSource? jet, BoardSide side, double nowS, BraidLayer? braid = null)
     {
-        System.ToolFace = -1;
-        System.Surfaces.Clear();
+        Free();
         double contact = tip is null ? 0 : ContactRadius(Mesh.Geometry, tip, side);
         Room(jet, side, contact);
         ThermalFace face = side == BoardSide.Top ? ThermalFace.Top : ThermalFace.Bottom;
@@ -104,8 +124,67 @@ internal sealed class JointBench
 
         LastFace = _faces[_tips.IndexOf(tip)];
         System.ToolFace = LastFace;
-        System.Surfaces.Touch(face, contact, tip.Contact.WattsPerSquareMeterKelvin);
+        ContactGrowth growth = tip.Contact;
+        if (braid is not null)
+        {
+            System.ToolFace = _braidBodies[_braids.IndexOf(braid)];
+            System.BodyLinks.Add((LastFace, System.ToolFace, braid.FromTip.WattsPerSquareMeterKelvin * FaceOnBraid(tip, braid)));
+            growth = braid.ToJoint;
+        }
+
+        System.Surfaces.Tool.Touch(face, contact, growth, nowS, SolderAtFace(side, contact), _problem.FlowTemperature.Kelvins);
         return LastFace;
+    }
+
+    private static double FaceOnBraid(TipSource tip, BraidLayer braid)
+    {
+        double radius = tip.FaceRadius.Meters;
+        return Math.Min(Math.PI * radius * radius, 2 * radius * braid.Width.Meters);
+    }
+
+    // Nothing on the joint; every tip is its two halves again.
+    private void Free()
+    {
+        System.ToolFace = -1;
+        System.Surfaces.Clear();
+        System.BodyLinks.Clear();
+        for (int t = 0; t < _tips.Count; t++)
+        {
+            System.BodyLinks.Add((_faces[t], _faces[t] + 1, 1 / _tips[t].SensorToFaceKelvinPerWatt));
+        }
+
+        System.BodyLinks.AddRange(_links);
+    }
+
+    private void AddMetalBehind(List<LumpedBody> bodies, Connector? connector)
+    {
+        if (connector is not { MetalBehind.Meters: > 0 })
+        {
+            return;
+        }
+
+        Leg leg = ((ThroughJoint)_problem.Site.Joint).Leg!;
+        double heat = leg.Metal.Density.Central.KilogramsPerCubicMeter * leg.Metal.SpecificHeat.Central.JoulesPerKilogramKelvin;
+        for (int i = 0; i < PiecesBehind; i++)
+        {
+            _behind.Add(bodies.Count);
+            bodies.Add(new LumpedBody
+            {
+                HeatCapacity = leg.Shape.Area.SquareMeters * connector.MetalBehind.Meters / PiecesBehind * heat,
+                Channel = Channels.Connector,
+                TemperatureK = _problem.Start.Kelvins,
+            });
+        }
+    }
+
+    // The solder that a tip's face meets: its own of the fillet under the face, or the outermost of the barrel where there is no fillet.
+    private int[] SolderAtFace(BoardSide side, double contact)
+    {
+        bool top = side == BoardSide.Top || Mesh.Geometry.BottomPad == 0;
+        int fillet = top ? Mesh.TopSolderRow : Mesh.BottomSolderRow;
+        int row = fillet >= 0 ? fillet : top ? Mesh.LastBoardRow : Mesh.FirstBoardRow;
+        HashSet<int> solder = [.. Mesh.SolderCells];
+        return [.. Mesh.Ring(0, contact, row).Cells.Where(solder.Contains)];
     }
 
     private static LumpedBody TipBody(TipSource tip, double limit) => new()
@@ -117,7 +196,8 @@ internal sealed class JointBench
         Channel = Channels.Iron,
     };
 
-    private static double ContactRadius(JointGeometry g, TipSource tip, BoardSide side)
+    /// <summary>Radius that a tip wets on a side: that of its face or of the pad, whichever is smaller [m].</summary>
+    internal static double ContactRadius(JointGeometry g, TipSource tip, BoardSide side)
     {
         double pad = side == BoardSide.Top || g.BottomPad == 0 ? g.TopPad : g.BottomPad;
         return Math.Min(pad, tip.FaceRadius.Meters);
@@ -163,17 +243,35 @@ internal sealed class JointBench
         }
     }
 
+    // The leg's own metal behind the stand-off is a chain of bodies; the part's body hangs on the first of it, at the board.
     private void LinkConnector(Connector connector)
     {
         Leg leg = ((ThroughJoint)_problem.Site.Joint).Leg!;
-        double area = leg.Shape.Area.SquareMeters;
-        double neck = leg.StandOff.Meters / (leg.Metal.Conductivity.Central.WattsPerMeterKelvin * area);
-        double conductance = 1 / ((1 / connector.LegConductanceWattsPerKelvin.Central) + neck);
+        double perLength = leg.Metal.Conductivity.Central.WattsPerMeterKelvin * leg.Shape.Area.SquareMeters;
+        double path = 1 / (connector.LegPath.Conductance(leg).Central * connector.LegPathFactor);
+        double neck = leg.StandOff.Meters / perLength;
+        if (_behind.Count == 0)
+        {
+            JoinLeg(0, 1 / (path + neck));
+            return;
+        }
+
+        double piece = connector.MetalBehind.Meters / _behind.Count;
+        JoinLeg(_behind[0], perLength / (leg.StandOff.Meters + (piece / 2)));
+        _links.Add((0, _behind[0], 1 / path));
+        for (int i = 1; i < _behind.Count; i++)
+        {
+            _links.Add((_behind[i - 1], _behind[i], perLength / piece));
+        }
+    }
+
+    private void JoinLeg(int body, double conductance)
+    {
         (int[] cells, double[] areas) = Mesh.Ring(0, Mesh.Geometry.CoreRadius, Mesh.Grid.Axial.Count - 1);
         double sum = areas.Sum();
         for (int i = 0; i < cells.Length; i++)
         {
-            System.CellLinks.Add((0, cells[i], conductance * areas[i] / sum));
+            System.CellLinks.Add((body, cells[i], conductance * areas[i] / sum));
         }
     }
 
@@ -187,12 +285,13 @@ internal sealed class JointBench
         internal const int Jet = 4;
         internal const int Iron = 5;
         internal const int Connector = 6;
+        internal const int Braid = 7;
 
-        private static readonly string[] _names = ["room_top", "room_bottom", "room_rim", "preheater", "jet", "iron", "connector_loss"];
+        private static readonly string[] _names = ["room_top", "room_bottom", "room_rim", "preheater", "jet", "iron", "connector_loss", "braid_loss"];
 
-        internal static void Register(ThermalSystem system)
+        internal static void Register(ThermalSystem system, bool braid)
         {
-            foreach (string name in _names)
+            foreach (string name in braid ? _names : _names[..Braid])
             {
                 system.Channel(name);
             }

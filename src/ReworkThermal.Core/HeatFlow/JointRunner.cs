@@ -24,7 +24,7 @@ internal sealed class JointRunner
         TipSource? firstTip = problem.Touches.FirstOrDefault(t => t.Tip is not null)?.Tip ?? (tips.Count > 0 ? tips[0] : null);
         if (firstTip is not null)
         {
-            _bench.Apply(firstTip, null, BoardSide.Top);
+            _bench.Apply(firstTip, null, BoardSide.Top, 0);
             _bench.Lift();
         }
 
@@ -54,9 +54,9 @@ internal sealed class JointRunner
         return settled;
     }
 
-    internal void Put(TipSource? tip, JetSource? jet, BoardSide side)
+    internal void Put(TipSource? tip, JetSource? jet, BoardSide side, BraidLayer? braid = null)
     {
-        _bench.Apply(tip, jet, side);
+        _bench.Apply(tip, jet, side, _engine.TimeS, braid);
         _engine.Restart(FirstStep);
     }
 
@@ -80,7 +80,7 @@ internal sealed class JointRunner
                 return HeatSolver.Stuck(_engine);
             }
 
-            Put(touch.Tip, touch.Jet, touch.Side);
+            Put(touch.Tip, touch.Jet, touch.Side, touch.Braid);
             if (!_engine.AdvanceTo(touch.End.Seconds, cancellation))
             {
                 return HeatSolver.Stuck(_engine);

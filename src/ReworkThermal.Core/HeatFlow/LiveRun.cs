@@ -15,7 +15,8 @@ public sealed class LiveRun
     private readonly JointRunner _runner;
     private readonly Dictionary<string, int> _probes = new(StringComparer.Ordinal);
     private readonly int _coldest;
-    private readonly double _wantedK;
+    private readonly double _flowK;
+    private readonly double _workableK;
 
     private LiveRun(JointProblem problem, JointRunner runner)
     {
@@ -26,7 +27,8 @@ public sealed class LiveRun
         }
 
         _coldest = _probes[ProbeNames.ColdestSolder];
-        _wantedK = problem.FlowTemperature.Kelvins + problem.Superheat.Kelvins;
+        _flowK = problem.FlowTemperature.Kelvins;
+        _workableK = _flowK + problem.Superheat.Kelvins;
     }
 
     /// <summary>Time since the start.</summary>
@@ -35,8 +37,11 @@ public sealed class LiveRun
     /// <summary>Names of the probes.</summary>
     public IReadOnlyCollection<string> ProbeNamesInOrder => _probes.Keys;
 
+    /// <summary>Whether the coldest solder has flow temperature now: 97 % liquid.</summary>
+    public bool Flows => _runner.Recorder.Latest(_coldest) >= _flowK;
+
     /// <summary>Whether the coldest solder has flow temperature and superheat now.</summary>
-    public bool Flows => _runner.Recorder.Latest(_coldest) >= _wantedK;
+    public bool IsWorkable => _runner.Recorder.Latest(_coldest) >= _workableK;
 
     /// <summary>Share of the solder that is liquid now, 0 to 1.</summary>
     public double LiquidShare => _runner.Recorder.LatestLiquidShare;

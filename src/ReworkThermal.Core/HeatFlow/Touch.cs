@@ -22,6 +22,9 @@ public sealed record Touch
     /// <summary>A jet on the joint; null when there is none.</summary>
     public JetSource? Jet { get; init; }
 
+    /// <summary>Braid between the tip and the joint; null when the tip touches the joint itself.</summary>
+    public BraidLayer? Braid { get; init; }
+
     /// <summary>When it ends.</summary>
     public Duration End => Start + Span;
 }

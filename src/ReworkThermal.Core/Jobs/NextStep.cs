@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Jobs.Checking;
-using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.Core.Jobs;
 

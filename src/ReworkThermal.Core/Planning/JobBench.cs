@@ -157,6 +157,7 @@ public sealed class JobBench(
                 properties.MeltDensity(solder, flow),
                 isBath ? null : CopperBath.VolumeToArea(joint),
                 freshCopper,
-                isBath ? SolderMotion.Flowing : SolderMotion.Still);
+                isBath ? SolderMotion.Flowing : SolderMotion.Still,
+                CopperBath.HoldsNickel(solder));
     }
 }

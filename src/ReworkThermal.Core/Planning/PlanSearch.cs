@@ -81,7 +81,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         List<RuledOut> ruledOut =
         [
             .. mixes.RuledOut,
-            .. Shortfall.OfKinds(work, mixes, stations, plans, simplest),
+            .. Shortfall.OfKinds(work, mixes, stations, plans, simplest, confirmation.StuckWith(mixes.AsIs)),
             .. Shortfall.OfAir(work, mixes, stations, plans),
             .. Shortfall.OfAssist(work, mixes, assisted, stations, plans),
             .. candidates.Beaten(plans),
@@ -98,6 +98,11 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         if (confirmation.LeastPast is var (melts, after))
         {
             return Shortfall.OfPad(work, melts, after);
+        }
+
+        if (confirmation.Stuck is { } stuck)
+        {
+            return Shortfall.OfBraid(stuck);
         }
 
         int? fewest = mixes.Diluted.Prepend(mixes.AsIs).Min(counts.Of) + 1;
@@ -165,6 +170,10 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         }
     }
 
+    private static string WorkingTime(Workload work) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"{work.Solder.Amount.Milligrams:0} mg of solder take the {work.Request.Bench.Removal.Name} {work.Limits.WorkingTime.Value.Seconds:0.0} s at {work.Request.Bench.Removal.Rate.Central.MilligramsPerSecond:0} mg/s, more than the usual working time of {work.Request.Limits.WorkingTime.Value.Seconds:0.#} s");
+
     private static IReadOnlyList<string> Assumptions(Workload work) =>
     [
         .. work.Request.Assumed,
@@ -174,6 +183,7 @@ public sealed class PlanSearch(PhaseEngine engine, SolderProperties properties, 
         $"the joint is filled through, with hollow fillets: {work.Solder.Amount.Milligrams.ToString("0.0", CultureInfo.InvariantCulture)} mg of {work.Request.BaseSolder.Name}",
         "the added alloy is fully mixed with the joint's solder; while it is still dissolving, the joint flows later than computed",
         EarlierHeat(work.Request),
+        .. work.Limits.WorkingTime == work.Request.Limits.WorkingTime ? Array.Empty<string>() : [WorkingTime(work)],
         .. work.Request.Pad is { } pad ? OtherContents(work, pad) : [],
         "every touch starts with a cooled board, or with the board settled over the preheater",
     ];

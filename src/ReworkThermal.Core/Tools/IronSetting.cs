@@ -28,13 +28,24 @@ public sealed record IronSetting(Iron Iron, Temperature Set, TipContact Contact)
             new TipSource
             {
                 Name = Iron.Name,
-                Set = Set,
+                Set = Set - Iron.DisplayOffset,
                 PowerLimit = Iron.PowerLimit.Central,
                 HeatCapacity = Iron.TipHeatCapacity.Central,
                 SensorToFaceKelvinPerWatt = Iron.SensorToFaceKelvinPerWatt.Central,
-                Contact = Contact.Conductance.Central,
+                Contact = Contact.Central(),
                 FaceRadius = Iron.FaceDiameter / 2,
             },
-            []);
+            [.. Notes()]);
+    }
+
+    private IEnumerable<string> Notes()
+    {
+        yield return string.Create(CultureInfo.InvariantCulture, $"The contact of tip and joint is {Contact.Words()}.");
+        if (Iron.DisplayOffset.Kelvins != 0)
+        {
+            yield return string.Create(
+                CultureInfo.InvariantCulture,
+                $"The display of the {Iron.Name} reads {Math.Abs(Iron.DisplayOffset.Kelvins):0.#} K {(Iron.DisplayOffset.Kelvins > 0 ? "high" : "low")}: set to {Set.DegreesCelsius:0} °C its sensor is at {(Set - Iron.DisplayOffset).DegreesCelsius:0} °C.");
+        }
     }
 }

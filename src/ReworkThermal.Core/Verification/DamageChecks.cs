@@ -59,7 +59,7 @@ internal sealed class DamageChecks(DamageLimits limits)
 
     internal IEnumerable<ComparedValue> WorkedCase(ReferenceRow row)
     {
-        DamageModel model = Model(row, wallUm: 20);
+        DamageModel model = new(LaminateOf(row), WithoutDose(limits.Parameters), Pad(wallUm: 20));
         PriorHeat none = new("none", string.Empty, [], [], [], new RatedEstimate<Length>(Exactly(Length.Zero), SupportLevel.Judgement), _reference, SupportLevel.Judgement);
         PadDamage state = model.After(model.Begin(none), _factory.Concat(Work[row["case"]]).Select(s =>
             PadExposure.Steady(Temperature.FromDegreesCelsius(s.Celsius), Duration.FromSeconds(s.Seconds), s.Melts)));
@@ -101,6 +101,10 @@ internal sealed class DamageChecks(DamageLimits limits)
     // The pad of the reference computations: 2.0 mm with a 1.0 mm hole in a board of 1.6 mm.
     private static PadGeometry.Through Pad(double wallUm) =>
         new(Length.FromMillimeters(2), Length.FromMillimeters(1), Exactly(Length.FromMicrometers(wallUm)), Length.FromMillimeters(1.6));
+
+    // The worked cases take the whole loss for each melt and none for its heat.
+    private static DamageParameters WithoutDose(DamageParameters parameters) =>
+        parameters with { Adhesion = parameters.Adhesion with { DoseShare = new RatedEstimate<double>(Exactly(0.0), SupportLevel.Judgement) } };
 
     private DamageModel Model(ReferenceRow row, double wallUm) => new(LaminateOf(row), limits.Parameters, Pad(wallUm));
 

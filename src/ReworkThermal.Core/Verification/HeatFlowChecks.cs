@@ -21,6 +21,22 @@ internal static class HeatFlowChecks
             : throw new FormatException($"{rows[0].Table}: case {rows[0]["case"]} has {rows.Count} rows, but its problem gives {computed.Length} figures");
     }
 
+    /// <summary>Runs one case of a joint that was run in three dimensions elsewhere.</summary>
+    /// <param name="rows">All rows of the case, times not falling.</param>
+    /// <returns>One comparison a row.</returns>
+    internal static IReadOnlyList<ComparedValue> Joint(IReadOnlyList<ReferenceRow> rows)
+    {
+        IReadOnlyList<double> computed = ThreeDimensionalJoint.Figures(rows[0]["case"], rows.Select(r => (r.Number("time_s"), r["place"])));
+        return [.. rows.Zip(computed, (row, celsius) => ComparedValue.Binding(
+            VerificationArea.ThreeDimensional,
+            row,
+            $"{row["case"]}: {row["place"]}, t={row["time_s"]} s",
+            "°C",
+            row.Number("value_c"),
+            row.Number("tolerance_k"),
+            celsius))];
+    }
+
     private static ComparedValue Compare(ReferenceRow row, double computed)
     {
         string subject = row["place"].Length == 0 ? $"{row["case"]}: {row["quantity"]}" : $"{row["case"]}: {row["quantity"]}, {row["place"]}";

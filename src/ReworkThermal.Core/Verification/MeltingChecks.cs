@@ -2,7 +2,6 @@ using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
-using ReworkThermal.Core.Phases.Solving;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Verification;

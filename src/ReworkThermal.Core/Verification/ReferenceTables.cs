@@ -5,6 +5,8 @@ namespace ReworkThermal.Core.Verification;
 /// <param name="MixedJoints">How mixed joints end freezing.</param>
 /// <param name="Density">Densities of solid solders.</param>
 /// <param name="HeatFlow">Textbook problems of heat flow, in order of their cases.</param>
+/// <param name="Joints">Joints run in three dimensions elsewhere, in order of their cases.</param>
+/// <param name="Practice">Times to flow that practice expects.</param>
 /// <param name="Delamination">Times to delamination.</param>
 /// <param name="WorkedCases">Worked examples of the damage sum.</param>
 /// <param name="CopperSolubility">Copper in molten solder.</param>
@@ -17,6 +19,8 @@ public sealed record ReferenceTables(
     IReadOnlyList<ReferenceRow> MixedJoints,
     IReadOnlyList<ReferenceRow> Density,
     IReadOnlyList<ReferenceRow> HeatFlow,
+    IReadOnlyList<ReferenceRow> Joints,
+    IReadOnlyList<ReferenceRow> Practice,
     IReadOnlyList<ReferenceRow> Delamination,
     IReadOnlyList<ReferenceRow> WorkedCases,
     IReadOnlyList<ReferenceRow> CopperSolubility,

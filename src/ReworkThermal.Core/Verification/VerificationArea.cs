@@ -9,6 +9,12 @@ public enum VerificationArea
     /// <summary>Heat flow in solids with and without melting.</summary>
     HeatFlow,
 
+    /// <summary>A joint on its board beside independent three-dimensional runs.</summary>
+    ThreeDimensional,
+
+    /// <summary>Times to flow that practice expects: wide, and without a source.</summary>
+    Practice,
+
     /// <summary>Laminate, dissolved copper, plated barrels.</summary>
     Damage,
 

@@ -1,10 +1,10 @@
 using System.Collections.Concurrent;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Damage.Mechanisms;
+using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
-using ReworkThermal.Core.Phases.Solving;
 
 namespace ReworkThermal.Core.Verification;
 
@@ -19,6 +19,7 @@ public static class VerificationRun
     /// <param name="database">Thermodynamic data, with the reactions listed in them.</param>
     /// <param name="properties">Rules for density.</param>
     /// <param name="limits">Figures of damage.</param>
+    /// <param name="practice">Cases of practice by the names that the table gives them.</param>
     /// <param name="citations">Full citations of the sources that the thermodynamic data name by key.</param>
     /// <param name="cancellation">Breaks the run off.</param>
     /// <returns>All comparisons, in the order of the tables.</returns>
@@ -29,12 +30,14 @@ public static class VerificationRun
         ThermodynamicDatabase database,
         SolderProperties properties,
         DamageLimits limits,
+        IReadOnlyDictionary<string, JointProblem> practice,
         IReadOnlyDictionary<string, string> citations,
         CancellationToken cancellation)
     {
         ArgumentNullException.ThrowIfNull(tables);
         ArgumentNullException.ThrowIfNull(database);
         ArgumentNullException.ThrowIfNull(limits);
+        ArgumentNullException.ThrowIfNull(practice);
         ArgumentNullException.ThrowIfNull(citations);
         PhaseEngine engine = new(database);
         MeltingChecks melting = new(engine, properties);
@@ -48,6 +51,8 @@ public static class VerificationRun
             () => InvariantChecks.Recompute(database).Select(row => MeltingChecks.Reaction(row, citations)),
             () => tables.Density.Select(melting.Density),
             .. tables.HeatFlow.GroupBy(row => row["case"]).Select<IGrouping<string, ReferenceRow>, Func<IEnumerable<ComparedValue>>>(rows => () => HeatFlowChecks.Case([.. rows])),
+            .. tables.Joints.GroupBy(row => row["case"]).Select<IGrouping<string, ReferenceRow>, Func<IEnumerable<ComparedValue>>>(rows => () => HeatFlowChecks.Joint([.. rows])),
+            .. tables.Practice.Select<ReferenceRow, Func<IEnumerable<ComparedValue>>>(row => () => [PracticeChecks.Row(row, practice[row["case"]])]),
             () => tables.Delamination.Select(damage.Delamination),
             () => tables.WorkedCases.SelectMany(damage.WorkedCase),
             () => tables.CopperSolubility.Select(copper.Solubility),

@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Boards;
-using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Planning.Calibration;
 using ReworkThermal.Core.Planning.Uncertainty;

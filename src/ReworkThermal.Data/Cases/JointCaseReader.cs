@@ -1,8 +1,11 @@
+using System.Globalization;
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.HeatFlow;
 using ReworkThermal.Core.HeatFlow.Boundaries;
 using ReworkThermal.Core.HeatFlow.Solving;
+using ReworkThermal.Core.Mixing;
+using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Tools;
 using ReworkThermal.Data.Alloys;
 using ReworkThermal.Data.Profiles;
@@ -41,7 +44,7 @@ internal static class JointCaseReader
             Surroundings = room,
             Start = file.Quantity("start", UnitTable.Temperatures, _coldest, _hottest),
             Preheat = Preheat(file.TableOrNull("preheat"), board, room, workshop.Profiles, notes),
-            Touches = Touches(file, site, room, workshop.Profiles, usual, notes),
+            Touches = Touches(file, site, room, workshop, usual, notes),
             End = file.Quantity("end", UnitTable.Durations, Duration.FromSeconds(0.01), Duration.FromHours(2)),
             Notes = [.. usual.Sentences, .. notes],
         };
@@ -80,8 +83,9 @@ internal static class JointCaseReader
         return Ready(table, "setting", table.Truth("settled") ? preheater.Settled(set) : preheater.FromCold(set, room.Room), notes);
     }
 
-    private static List<Touch> Touches(FieldReader file, JointSite site, Surroundings room, ProfileLibrary profiles, UsualTools usual, List<string> notes)
+    private static List<Touch> Touches(FieldReader file, JointSite site, Surroundings room, Workshop workshop, UsualTools usual, List<string> notes)
     {
+        ProfileLibrary profiles = workshop.Profiles;
         ToolShelf shelf = new(profiles, room);
         List<Touch> touches = [];
         Duration free = Duration.Zero;
@@ -98,12 +102,18 @@ internal static class JointCaseReader
                 Start = start,
                 Span = table.Quantity("span", UnitTable.Durations, Duration.FromMilliseconds(1), Duration.FromMinutes(10)),
                 Side = usual.SideOr(table.OneOfOrNull<BoardSide>("side"), site.Joint),
+                Braid = Braid(table, workshop),
                 Tip = table.TableOrNull("iron") is { } iron ? Tip(iron) : null,
                 Jet = table.TableOrNull("air") is { } air ? Jet(air) : null,
             };
             if (touch.Tip is null && touch.Jet is null)
             {
                 throw table.Wrong("names no tool; give it an iron, air or both");
+            }
+
+            if (touch is { Tip: null, Braid: not null })
+            {
+                throw table.Wrong("braid", "lies between the tip of an iron and the joint; give the touch an iron");
             }
 
             if (touch is { Tip: not null, Side: BoardSide.Bottom } && site.Joint is SurfaceJoint)
@@ -126,9 +136,10 @@ internal static class JointCaseReader
             table,
             "setting",
             shelf.Tip(
-                table.OneOf("name", profiles.Irons),
+                table.Has("rated_power") ? Described(table) : table.OneOf("name", profiles.Irons),
                 table.Quantity("setting", UnitTable.Temperatures, _coldest, _mostSetting),
                 table.OneOfOrNull<ContactState>("contact"),
+                table.OneOfOrNull<FluxState>("flux"),
                 usual),
             notes);
 
@@ -142,6 +153,32 @@ internal static class JointCaseReader
                 table.QuantityOrNull("distance", UnitTable.Lengths, Length.Zero, Length.FromMeters(1)),
                 usual),
             notes);
+    }
+
+    private static Iron Described(FieldReader table)
+    {
+        Power rated = table.Quantity("rated_power", UnitTable.Powers, Power.FromWatts(1), Power.FromWatts(1000));
+        Length width = table.Quantity("tip_width", UnitTable.Lengths, Length.FromMillimeters(0.1), Length.FromMillimeters(30));
+        return IronClass.Of(
+            string.Create(CultureInfo.InvariantCulture, $"{rated.Watts:0.#} W iron, {width.Millimeters:0.#} mm tip"),
+            rated,
+            width,
+            table.Has("display_offset") ? table.Quantity("display_offset", UnitTable.TemperatureDeltas) : TemperatureDelta.Zero,
+            _coldest,
+            _mostSetting);
+    }
+
+    private static BraidLayer? Braid(FieldReader table, Workshop workshop)
+    {
+        if (!table.Has("braid"))
+        {
+            return null;
+        }
+
+        RemovalMethod method = table.OneOf("braid", workshop.Removals.ToDictionary(r => r.Name, StringComparer.Ordinal));
+        return method.Strip is { } strip
+            ? BraidHeat.LayerOf(strip)
+            : throw table.Wrong("braid", $"names '{method.Name}', which is no braid between tip and joint; name one whose file has a table [strip]");
     }
 
     private static T Ready<T>(FieldReader table, string field, SettingOutcome<T> outcome, List<string> notes)

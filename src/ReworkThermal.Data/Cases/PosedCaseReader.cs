@@ -1,7 +1,6 @@
 using ReworkThermal.Core.HeatFlow.Materials;
 using ReworkThermal.Core.HeatFlow.Meshing;
 using ReworkThermal.Core.HeatFlow.Posing;
-using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Data.Toml;
 using UnitsNet;
 

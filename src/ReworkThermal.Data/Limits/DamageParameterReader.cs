@@ -35,6 +35,10 @@ internal static class DamageParameterReader
 
     private static AdhesionParameters Adhesion(FieldReader table, RatedFields rated) => new(
         rated.Number(table, "loss_per_melt", 0, 1),
+        rated.Number(table, "dose_share", 0, 1),
+        table.Quantity("standard_temperature", UnitTable.Temperatures, Celsius(150), Celsius(400)),
+        table.Quantity("standard_time", UnitTable.Durations, Duration.FromSeconds(0.1), Duration.FromMinutes(10)),
+        rated.Number(table, "most_dose", 1, 1000),
         rated.Number(table, "hot_floor", 0, 1),
         rated.Quantity(table, "hot_offset", UnitTable.TemperatureDeltas, TemperatureDelta.FromKelvins(-50), TemperatureDelta.FromKelvins(100)),
         rated.Quantity(table, "hot_width", UnitTable.TemperatureDeltas, TemperatureDelta.FromKelvins(0.1), TemperatureDelta.FromKelvins(100)),
@@ -45,8 +49,8 @@ internal static class DamageParameterReader
     private static CopperParameters Copper(FieldReader table, RatedFields rated) => new(
         rated.Quantity(table, "still_rate", UnitTable.Speeds, Speed.Zero, Speed.FromMetersPerSecond(0.01)),
         rated.Quantity(table, "flowing_rate", UnitTable.Speeds, Speed.Zero, Speed.FromMetersPerSecond(0.01)),
-        rated.Number(table, "nickel_factor", 0.01, 1),
         rated.Number(table, "solubility_factor", 0.1, 10),
+        rated.Number(table, "nickel_factor", 0.01, 1),
         rated.Quantity(table, "least_wall", UnitTable.Lengths, Length.Zero, Length.FromMicrometers(500)),
         rated.Quantity(table, "hot_strength", UnitTable.Pressures, _leastModulus, _mostModulus),
         rated.Quantity(table, "density", UnitTable.Densities, Density.FromKilogramsPerCubicMeter(1000), Density.FromKilogramsPerCubicMeter(25000)));
@@ -66,7 +70,8 @@ internal static class DamageParameterReader
     private static PullParameters Pull(FieldReader table, RatedFields rated) => new(
         Demand(table, "free", rated),
         Demand(table, "nudged", rated),
-        Demand(table, "pried", rated));
+        Demand(table, "pried", rated),
+        Demand(table, "pressed_edge", rated));
 
     private static RatedEstimate<Force> Demand(FieldReader table, string name, RatedFields rated) =>
         rated.Quantity(table, name, UnitTable.Forces, Force.FromNewtons(1e-6), Force.FromNewtons(1000));

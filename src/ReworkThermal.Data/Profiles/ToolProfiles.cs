@@ -10,14 +10,30 @@ internal static class ToolProfiles
 {
     private static readonly Temperature _room = Temperature.FromDegreesCelsius(20);
     private static readonly Temperature _hottest = Temperature.FromDegreesCelsius(600);
+    private static readonly TemperatureDelta _mostOffset = TemperatureDelta.FromKelvins(100);
 
 
     internal static Iron Iron(ProfileSource file)
     {
         file.Provenance();
+        TemperatureDelta offset = file.Fields.Has("display_offset")
+            ? file.Fields.Quantity("display_offset", UnitTable.TemperatureDeltas, -_mostOffset, _mostOffset)
+            : TemperatureDelta.Zero;
+        if (file.Fields.Has("rated_power"))
+        {
+            return IronClass.Of(
+                file.Fields.Text("name"),
+                file.Fields.Quantity("rated_power", UnitTable.Powers, Power.FromWatts(1), Power.FromWatts(1000)),
+                file.Fields.Quantity("tip_width", UnitTable.Lengths, Length.FromMillimeters(0.1), Length.FromMillimeters(30)),
+                offset,
+                file.Fields.Quantity("least_setting", UnitTable.Temperatures, _room, _hottest),
+                file.Fields.Quantity("most_setting", UnitTable.Temperatures, _room, _hottest));
+        }
+
         return new Iron
         {
             Name = file.Fields.Text("name"),
+            DisplayOffset = offset,
             PowerLimit = file.Estimate("power_limit", UnitTable.Powers, Power.FromWatts(1), Power.FromWatts(1000)),
             TipHeatCapacity = file.Estimate("tip_heat_capacity", UnitTable.HeatCapacities, Entropy.FromJoulesPerKelvin(0.01), Entropy.FromJoulesPerKelvin(100)),
             SensorToFaceKelvinPerWatt = file.Estimate("sensor_to_face_k_per_w", 1e-3, 100),
@@ -29,7 +45,10 @@ internal static class ToolProfiles
 
     internal static TipContact Contact(ProfileSource file) => new(
         file.Fields.OneOf<ContactState>("state"),
-        file.Estimate("conductance", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1)));
+        file.Estimate("at_touch_down", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1)),
+        file.Estimate("wetted", UnitTable.HeatTransferCoefficients, HeatTransferCoefficient.FromWattsPerSquareMeterKelvin(1)),
+        file.Estimate("wetting_time", UnitTable.Durations, Duration.FromMilliseconds(1), Duration.FromMinutes(1)),
+        file.Fields.Truth("waits_for_melt"));
 
     internal static AirNozzle Nozzle(ProfileSource file)
     {

@@ -21,6 +21,8 @@ public static class ReferenceLibrary
         Rows("melting-mixes.csv"),
         Rows("solder-density.csv"),
         Rows("thermal.csv"),
+        Rows("joint-three-dimensional.csv"),
+        Rows("practice.csv"),
         Rows("damage-time-to-delamination.csv"),
         Rows("damage-worked-cases.csv"),
         Rows("damage-copper-solubility.csv"),

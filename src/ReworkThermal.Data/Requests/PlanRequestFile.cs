@@ -101,7 +101,7 @@ public static class PlanRequestFile
         {
             Room = room,
             Irons = Chosen(bench, "irons", workshop.Profiles.Irons, 1),
-            Contact = workshop.Profiles.Contacts[usual.ContactOr(bench.OneOfOrNull<ContactState>("contact"))],
+            Contact = workshop.Profiles.Contacts[usual.ContactOr(bench.OneOfOrNull<ContactState>("contact"))] with { Flux = usual.FluxOr(bench.OneOfOrNull<FluxState>("flux")) },
             Air = ReadAir(bench, workshop, room, usual),
             Preheaters = Chosen(bench, "preheaters", workshop.Profiles.Preheaters, 0),
             Dilutions = dilutions,

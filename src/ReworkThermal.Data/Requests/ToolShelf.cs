@@ -66,8 +66,8 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room) : IToo
     }
 
     /// <summary>A tip on the joint.</summary>
-    internal SettingOutcome<TipSource> Tip(Iron iron, Temperature set, ContactState? contact, UsualTools usual) =>
-        new IronSetting(iron, set, profiles.Contacts[usual.ContactOr(contact)]).ToSource();
+    internal SettingOutcome<TipSource> Tip(Iron iron, Temperature set, ContactState? contact, FluxState? flux, UsualTools usual) =>
+        new IronSetting(iron, set, profiles.Contacts[usual.ContactOr(contact)] with { Flux = usual.FluxOr(flux) }).ToSource();
 
     /// <summary>A jet on the joint.</summary>
     internal SettingOutcome<JetSource> Jet(AirNozzle nozzle, Temperature set, VolumeFlow flow, Length? distance, UsualTools usual) =>
@@ -86,7 +86,7 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room) : IToo
             draft.Notes.Add($"The tip is taken to be {said.Word()} on the joint; nobody measured its contact.");
         }
 
-        return Take(Tip(profile!, iron.Set, iron.Contact, draft.Usual), draft, source => draft.Tip = source);
+        return Take(Tip(profile!, iron.Set, iron.Contact, null, draft.Usual), draft, source => draft.Tip = source);
     }
 
     private string? Air(LoggedTool.HotAir air, Draft draft)

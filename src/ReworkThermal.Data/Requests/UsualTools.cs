@@ -16,6 +16,9 @@ public sealed class UsualTools
     /// <summary>How a tip meets the joint.</summary>
     public const ContactState Contact = ContactState.Tinned;
 
+    /// <summary>The flux between tip and joint: nobody solders on purpose with spent flux.</summary>
+    public const FluxState Flux = FluxState.Fresh;
+
     /// <summary>Distance of nozzle and board in nozzle diameters.</summary>
     public const double NozzleDiameters = 4;
 
@@ -32,6 +35,11 @@ public sealed class UsualTools
     /// <returns>What holds.</returns>
     public ContactState ContactOr(ContactState? said) =>
         said ?? Assume(Contact, $"the tip is {Contact.Word()} on the joint ({ContactState.Flooded.Word()} is for solder and flux fed with the touch)");
+
+    /// <summary>The flux between tip and joint.</summary>
+    /// <param name="said">What was said, or null.</param>
+    /// <returns>What holds.</returns>
+    public FluxState FluxOr(FluxState? said) => said ?? Assume(Flux, $"the flux is {Flux.Word()}");
 
     /// <summary>Distance of nozzle and board.</summary>
     /// <param name="said">What was said, or null.</param>

@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Mixing;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Triage;
 using ReworkThermal.Core.Planning.Uncertainty;
 using ReworkThermal.Data.Alloys;

@@ -2,7 +2,6 @@ using System.Text.Json;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;
-using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.Data.Store;
 

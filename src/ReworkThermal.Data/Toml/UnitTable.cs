@@ -106,6 +106,12 @@ internal static class UnitTable
         ["L/min"] = VolumeFlowUnit.LiterPerMinute,
     });
 
+    internal static readonly Quantity<MassFlow, MassFlowUnit> MassFlows = new("a mass flow", (n, u) => MassFlow.From(n, u), new()
+    {
+        ["mg/s"] = MassFlowUnit.MilligramPerSecond,
+        ["g/s"] = MassFlowUnit.GramPerSecond,
+    });
+
     internal static readonly Quantity<Pressure, PressureUnit> Pressures = new("a pressure", (n, u) => Pressure.From(n, u), new()
     {
         ["Pa"] = PressureUnit.Pascal,

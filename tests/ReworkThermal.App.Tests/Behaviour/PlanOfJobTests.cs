@@ -13,7 +13,7 @@ public sealed class PlanOfJobTests
         using JobStoreBench bench = new JobStoreBench().WithDemoJob();
         for (int i = 0; i < 2; i++)
         {
-            bench.Touch("3", 290, 8, FormattableString.Invariant($"2026-03-01T09:{10 + i}:00Z"));
+            bench.Touch("3", 250, 8, FormattableString.Invariant($"2026-03-01T09:{10 + i}:00Z"));
         }
 
         double used = BudgetOf(bench, "3");

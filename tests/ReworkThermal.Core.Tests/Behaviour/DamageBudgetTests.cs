@@ -26,7 +26,7 @@ public sealed class DamageBudgetTests
     [Fact]
     public void A_band_that_depends_on_the_range_is_said()
     {
-        HeatBudget budget = After(DamageBench.Model("B"), 300, Duration.FromSeconds(25));
+        HeatBudget budget = After(DamageBench.Model("B"), 260, Duration.FromSeconds(10));
         Assert.True(budget.WorstBand > budget.Band);
         Assert.Contains("unfavourable end", budget.Reason, StringComparison.Ordinal);
     }

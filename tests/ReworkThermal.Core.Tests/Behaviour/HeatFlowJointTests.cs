@@ -6,6 +6,8 @@ using ReworkThermal.Core.HeatFlow.Meshing;
 using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.HeatFlow.Solving;
 using ReworkThermal.Core.Tools;
+using ReworkThermal.Data;
+using ReworkThermal.Data.Profiles;
 using UnitsNet;
 using Xunit.Abstractions;
 using static ReworkThermal.Core.Tests.HeatFlowBench;
@@ -52,6 +54,31 @@ public sealed class HeatFlowJointTests(ITestOutputHelper output)
         // The rim loses a little more than the middle, which the one-dimensional balance leaves out.
         output.WriteLine($"{string.Join(" ", heat.Assumptions)} board {run.Probes[ProbeNames.Board].At(0):0.0} °C");
         Assert.InRange(run.Probes[ProbeNames.Board].At(0), 115, 121);
+    }
+
+    /// <summary>
+    /// Two open hot-plate projects (seen): a board that lies flat is 25 K, and as much as 20 K, below the plate at 150 to 200 °C. A board
+    /// held off by its solder ends is further below.
+    /// </summary>
+    [Theory]
+    [InlineData(133)]
+    [InlineData(155)]
+    [InlineData(176)]
+    public void A_board_that_lies_flat_is_as_far_below_the_plate_as_was_seen(double boardC)
+    {
+        ProfileLibrary profiles = ProfileLibrary.Load(DataRoot.BesideProgram);
+        double Below(string plate)
+        {
+            PreheatSetting setting = new(profiles.Preheaters[plate], Board(2), profiles.Rooms["still-air"]);
+            SettingOutcome<BottomHeat> outcome = setting.ToBoardTemperature(Celsius(boardC));
+            return outcome is SettingOutcome<BottomHeat>.Ready ready && ready.Source.Conditions[0] is FaceCondition.Convection { Gas: TimeCourse.Constant heater }
+                ? heater.Value.DegreesCelsius - boardC
+                : double.PositiveInfinity;
+        }
+
+        output.WriteLine($"board {boardC:0} °C: plate {Below("hot-plate-flat"):0.0} K above, held off {Below("hot-plate"):0.0} K");
+        Assert.InRange(Below("hot-plate-flat"), 15, 25);
+        Assert.True(Below("hot-plate") > Below("hot-plate-flat") + 20);
     }
 
     [Fact]
@@ -112,7 +139,7 @@ public sealed class HeatFlowJointTests(ITestOutputHelper output)
         {
             Name = "shell",
             HeatCapacity = Exactly(Entropy.FromJoulesPerKelvin(2)),
-            LegConductanceWattsPerKelvin = Exactly(0.05),
+            LegPath = new LegPath.Stated(Exactly(0.05)),
             Surface = Area.FromSquareCentimeters(8),
             Loss = Exactly(Coefficient(15)),
             PlasticLimit = null,
@@ -162,14 +189,56 @@ public sealed class HeatFlowJointTests(ITestOutputHelper output)
     [Fact]
     public void Spokes_conduct_like_their_formula()
     {
-        // Computed from n k t w / L: four spokes of 0.25 mm x 0.25 mm on 35 um of copper (394 W/mK) give 55 mW/K.
+        // n k t w / (L + mouths): four spokes of 0.25 mm x 0.25 mm on 35 um of copper (394 W/mK) have 55 mW/K between their mouths.
         ThermalMaterial copper = ThermalMaterial.Of(Metal("copper", 394, 8920, 386));
         ThermalMaterial glass = ThermalMaterial.Of(Laminate());
         const double land = 0.8e-3;
         ThermalMaterial ring = JointFilling.Spokes(FourSpokes(), land, copper, glass);
         double conductance = 2 * Math.PI * ring.RadialConductivity * 35e-6 / Math.Log((land + 0.25e-3) / land);
 
-        Assert.Equal(4 * 394 * 35e-6, conductance, 0.055 * 0.02);
+        double lengths = ReliefSpokes.EffectiveLengthM(4, 0.25e-3, 0.25e-3, land) / 0.25e-3;
+        Assert.Equal(4 * 394 * 35e-6 / lengths, conductance, 0.055 / lengths * 0.03);
+    }
+
+    /// <summary>
+    /// By hand: a pin of 0.64 mm square (round of 0.722 mm) over 2.5 mm in 0.9 mm of plastic of 0.30 W/mK gives 2 pi 0.3 2.5e-3 /
+    /// ln(1 + 1.8/0.722) = 3.768 mW/K; 4 mm of brass (115 W/mK) of 0.8 x 0.5 mm give 11.5 mW/K.
+    /// </summary>
+    [Fact]
+    public void A_path_from_leg_to_body_follows_from_its_geometry()
+    {
+        Leg pin = new() { Shape = new LegShape.Rectangular(Mm(0.64), Mm(0.64)), Metal = Metal("brass", 115, 8530, 385), Protrusion = Length.Zero, StandOff = Length.Zero };
+        LegPath plastic = new LegPath.Plastic(Exactly(Conductivity(0.30)), Exactly(Mm(2.5)), Exactly(Mm(0.9)));
+        LegPath metal = new LegPath.Metal(Exactly(Mm(4)));
+
+        Assert.Equal(3.768e-3, plastic.Conductance(pin).Central, 2e-6);
+        Assert.Equal(11.5e-3, metal.Conductance(pin with { Shape = new LegShape.Rectangular(Mm(0.8), Mm(0.5)) }).Central, 1e-6);
+    }
+
+    /// <summary>Metal behind the leg is heated with it: 8 mm of pin stretch the time to flow, and never the other way.</summary>
+    [Fact]
+    public void Metal_behind_the_leg_stretches_the_time_to_flow()
+    {
+        double FlowsWith(double behindMm)
+        {
+            Connector body = new()
+            {
+                Name = "body",
+                HeatCapacity = Exactly(Entropy.FromJoulesPerKelvin(0.4)),
+                LegPath = new LegPath.Stated(Exactly(0.004)),
+                MetalBehind = Mm(behindMm),
+                Surface = Area.FromSquareCentimeters(3),
+                Loss = Exactly(Coefficient(15)),
+                PlasticLimit = null,
+            };
+            JointProblem bare = Problem(Board(0), Joint(0, FourSpokes()), Tip(350, contact: 15000), 20);
+            HeatRun run = Run(bare with { Site = new JointSite(bare.Site.Board, bare.Site.Joint, body, []) });
+            Assert.InRange(Math.Abs(run.Energy.BalanceError), 0, 1e-5);
+            return run.Flow!.SecondsToFlow!.Value;
+        }
+
+        output.WriteLine($"{FlowsWith(0):0.00} s without, {FlowsWith(8):0.00} s with 8 mm of pin behind the board");
+        Assert.InRange(FlowsWith(8) / FlowsWith(0), 1.1, 2);
     }
 
     [Fact]

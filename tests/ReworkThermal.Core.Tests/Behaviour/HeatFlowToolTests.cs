@@ -81,7 +81,7 @@ public sealed class HeatFlowToolTests
             LeastSetting = Celsius(150),
             MostSetting = Celsius(450),
         };
-        IronSetting setting = new(iron, Celsius(celsius), new TipContact(ContactState.Tinned, Exactly(Coefficient(20000))));
+        IronSetting setting = new(iron, Celsius(celsius), new TipContact(ContactState.Tinned, Exactly(Coefficient(5000)), Exactly(Coefficient(30000)), Exactly(Seconds(2)), WaitsForMelt: false));
 
         string reason = Assert.IsType<SettingOutcome<TipSource>.Refused>(setting.ToSource()).Reason;
         Assert.Contains("its range is 150 to 450 °C", reason, StringComparison.Ordinal);

@@ -121,7 +121,7 @@ internal sealed class HeatFlowLongSteps : IStageObserver
     internal bool Run()
     {
         _engine.Start(_ => _startK);
-        _bench.Apply(_tip, _jet, BoardSide.Top);
+        _bench.Apply(_tip, _jet, BoardSide.Top, 0);
         _engine.Restart(1e-3);
         if (!_engine.AdvanceTo(_span, CancellationToken.None))
         {

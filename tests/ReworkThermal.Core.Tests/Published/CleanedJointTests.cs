@@ -15,7 +15,10 @@ public class CleanedJointTests(ITestOutputHelper output)
     private static readonly RemovalMethod _braid = new(
         "braid",
         new Estimate<Ratio>(Ratio.FromPercent(80), Ratio.FromPercent(60), Ratio.FromPercent(92), new Provenance("judgement, no source", EvidenceMark.Judgement)),
-        string.Empty);
+        string.Empty)
+    {
+        Rate = HeatFlowBench.Exactly(MassFlow.FromMilligramsPerSecond(10)),
+    };
 
     [Fact]
     public void Each_flush_leaves_less_low_melting_solder_and_enough_of_them_make_it_clean()

@@ -1,7 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Phases;
-using ReworkThermal.Core.Phases.Solving;
 using Xunit.Abstractions;
 
 namespace ReworkThermal.Core.Tests.Published;

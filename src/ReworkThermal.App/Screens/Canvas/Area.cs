@@ -1,5 +1,3 @@
-using ReworkThermal.App.Screens.Update;
-
 namespace ReworkThermal.App.Screens.Canvas;
 
 /// <summary>A rectangle of the screen [places].</summary>

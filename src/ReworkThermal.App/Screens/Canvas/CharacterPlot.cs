@@ -1,5 +1,4 @@
 using System.Globalization;
-using ReworkThermal.App.Screens.Update;
 
 namespace ReworkThermal.App.Screens.Canvas;
 

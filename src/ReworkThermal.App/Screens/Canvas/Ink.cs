@@ -1,5 +1,3 @@
-using ReworkThermal.App.Screens.Running;
-
 namespace ReworkThermal.App.Screens.Canvas;
 
 /// <summary>What a piece of text is, not how it looks; <see cref="Running.Palette"/> decides that. No meaning hangs on it alone.</summary>

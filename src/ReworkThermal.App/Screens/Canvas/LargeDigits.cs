@@ -1,5 +1,3 @@
-using ReworkThermal.App.Screens.Update;
-
 namespace ReworkThermal.App.Screens.Canvas;
 
 /// <summary>Figures to be read at arm's length: five rows by five columns each, drawn here, enlarged by whole factors.</summary>

@@ -1,7 +1,6 @@
 using System.Drawing;
 using System.Text;
 using ReworkThermal.App.Rendering;
-using ReworkThermal.App.Screens.Update;
 
 namespace ReworkThermal.App.Screens.Canvas;
 

@@ -1,6 +1,5 @@
 using ReworkThermal.App.Commands;
 using ReworkThermal.App.Wording;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 
 namespace ReworkThermal.App.Screens.Desks;

@@ -1,4 +1,3 @@
-using ReworkThermal.App.Screens.State;
 using ReworkThermal.Core.Jobs;
 using UnitsNet;
 

@@ -1,6 +1,5 @@
 using ReworkThermal.App.Screens.Canvas;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 
 namespace ReworkThermal.App.Screens.Drawing;

@@ -4,7 +4,6 @@ using ReworkThermal.App.Screens.State;
 using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Jobs.Pins;
 
 namespace ReworkThermal.App.Screens.Drawing;
 

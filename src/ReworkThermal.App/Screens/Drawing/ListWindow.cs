@@ -1,5 +1,4 @@
 using ReworkThermal.App.Screens.Canvas;
-using ReworkThermal.App.Screens.Update;
 
 namespace ReworkThermal.App.Screens.Drawing;
 

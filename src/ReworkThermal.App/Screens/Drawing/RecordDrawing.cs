@@ -1,7 +1,6 @@
 using System.Globalization;
 using ReworkThermal.App.Screens.Canvas;
 using ReworkThermal.App.Screens.State;
-using ReworkThermal.App.Screens.Update;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Jobs.Checking;

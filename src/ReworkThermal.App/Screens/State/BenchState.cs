@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using ReworkThermal.App.Screens.Desks;
-using ReworkThermal.App.Screens.Drawing;
 using ReworkThermal.App.Screens.Update;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Data.Store;

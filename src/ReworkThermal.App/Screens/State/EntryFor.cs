@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Jobs.Checking;
 
 namespace ReworkThermal.App.Screens.State;
 

@@ -1,5 +1,3 @@
-using ReworkThermal.App.Screens.Desks;
-
 namespace ReworkThermal.App.Screens.Update;
 
 /// <summary>Why an event was recorded, to know what to do with the answer.</summary>

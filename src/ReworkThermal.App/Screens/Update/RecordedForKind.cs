@@ -1,5 +1,3 @@
-using ReworkThermal.App.Screens.Desks;
-
 namespace ReworkThermal.App.Screens.Update;
 
 /// <summary>Kinds of reasons to record.</summary>

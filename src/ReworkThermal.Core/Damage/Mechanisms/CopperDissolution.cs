@@ -105,16 +105,16 @@ internal static class CopperDissolution
 /// <summary>Figures of copper dissolving in molten solder.</summary>
 /// <param name="StillRate">Mass-transfer coefficient in still solder [m/s].</param>
 /// <param name="FlowingRate">Mass-transfer coefficient in flowing or stirred solder [m/s].</param>
-/// <param name="NickelFactor">Factor on both coefficients in solder that holds nickel: a layer on the copper slows its loss.</param>
 /// <param name="SolubilityFactor">Factor on a computed solubility: 1 with its range.</param>
+/// <param name="NickelFactor">Factor on both rates in solder that holds nickel, above 0 and at most 1.</param>
 /// <param name="LeastWall">Least copper that should be left at the knee [m].</param>
 /// <param name="HotStrength">Tensile strength of hot hole copper [Pa].</param>
 /// <param name="CopperDensity">Density of copper [kg/m3].</param>
 public sealed record CopperParameters(
     RatedEstimate<Speed> StillRate,
     RatedEstimate<Speed> FlowingRate,
-    RatedEstimate<double> NickelFactor,
     RatedEstimate<double> SolubilityFactor,
+    RatedEstimate<double> NickelFactor,
     RatedEstimate<Length> LeastWall,
     RatedEstimate<Pressure> HotStrength,
     RatedEstimate<Density> CopperDensity);

@@ -105,6 +105,15 @@ public sealed class LaminateKinetics
         sums.CentralEnergy,
         HighEnd(sums));
 
+    /// <summary>
+    /// A damage sum in standard melts: the same Arrhenius integral, exp[(Ea/R)(1/Ts - 1/T)] dt over ts, with the central activation energy.
+    /// </summary>
+    /// <param name="sum">Damage sum with the central activation energy.</param>
+    /// <param name="standard">Temperature Ts of a standard melt.</param>
+    /// <param name="time">Its length ts.</param>
+    internal double InStandardMelts(double sum, Temperature standard, Duration time) =>
+        sum * TimeToDelamination(standard).CentralEnergy.Seconds / time.Seconds;
+
     internal double LowEnd(LaminateSums sums) => LowFactor * Math.Min(sums.CentralEnergy, Math.Min(sums.LowEnergy, sums.HighEnergy));
 
     internal double HighEnd(LaminateSums sums) => HighFactor * Math.Max(sums.CentralEnergy, Math.Max(sums.LowEnergy, sums.HighEnergy));

@@ -39,7 +39,33 @@ public static class PullChecker
         {
             parameters.Adhesion.HotFloor.Support, parameters.Adhesion.LossPerMelt.Support, parameters.Copper.HotStrength.Support, parameters.Pull.Free.Support,
         }.Max();
-        return new PullCheck(bond, barrel, capacity, margins, Verdict(margins, joints), support);
+        return new PullCheck(bond, barrel, capacity, margins, PressedEdge(model, capacity), Verdict(margins, joints), support);
+    }
+
+    /// <summary>
+    /// Part of a force on a pad's edge that lifts its far edge: the pad tips over the rim of its hole, F o/(w - o) with the overhang o
+    /// between rim and edge and the width w; a pad without a hole tips over its middle, where both levers are the same.
+    /// </summary>
+    /// <param name="pad">Shape of the pad.</param>
+    /// <returns>The share, 0 to 1.</returns>
+    public static double LiftingShare(PadGeometry pad)
+    {
+        ArgumentNullException.ThrowIfNull(pad);
+        if (pad is not PadGeometry.Through through)
+        {
+            return 1;
+        }
+
+        double overhang = (pad.Width - through.Hole).Meters / 2;
+        return overhang / (pad.Width.Meters - overhang);
+    }
+
+    private static EdgePress PressedEdge(DamageModel model, Spread capacity)
+    {
+        double share = LiftingShare(model.Pad);
+        RatedEstimate<Force> force = model.Parameters.Pull.PressedEdge;
+        Spread margin = Against(force, new Spread(capacity.Low / share, capacity.Central / share, capacity.High / share));
+        return new EdgePress(force, share, margin, OutcomeOf(margin));
     }
 
     private static Spread Bond(DamageModel model, PadDamage state, Temperature padNow)
@@ -48,11 +74,12 @@ public static class PullChecker
         RatedEstimate<ForcePerLength> peel = model.Pad.Foil == FoilProfile.LowProfile ? adhesion.LowProfilePeel : model.Laminate.PeelStrength;
         Spread sum = model.LaminateSum(state);
         Spread hot = model.Bond.HotFactor(padNow);
+        Spread kept = model.Bond.Of(sum, state);
         double width = model.Pad.Width.Meters;
         return new Spread(
-            peel.Low.NewtonsPerMeter * width * hot.Low * BondStrength.Kept(sum.High, state.Harsh.Melts, adhesion.LossPerMelt.High),
-            peel.Central.NewtonsPerMeter * width * hot.Central * BondStrength.Kept(sum.Central, state.Central.Melts, adhesion.LossPerMelt.Central),
-            peel.High.NewtonsPerMeter * width * hot.High * BondStrength.Kept(sum.Low, state.Mild.Melts, adhesion.LossPerMelt.Low));
+            peel.Low.NewtonsPerMeter * width * hot.Low * kept.Low,
+            peel.Central.NewtonsPerMeter * width * hot.Central * kept.Central,
+            peel.High.NewtonsPerMeter * width * hot.High * kept.High);
     }
 
     private static Spread Barrel(DamageModel model, PadDamage state)
@@ -74,10 +101,15 @@ public static class PullChecker
 
     private static PullMargin Margin(PullDemand demand, RatedEstimate<Force> force, Spread capacity)
     {
-        Spread margin = new(capacity.Low / force.High.Newtons, capacity.Central / force.Central.Newtons, capacity.High / force.Low.Newtons);
-        PullOutcome outcome = margin.Low >= 1 ? PullOutcome.Holds : margin.High < 1 ? PullOutcome.Tears : PullOutcome.Doubtful;
-        return new PullMargin(demand, force, margin, outcome);
+        Spread margin = Against(force, capacity);
+        return new PullMargin(demand, force, margin, OutcomeOf(margin));
     }
+
+    private static Spread Against(RatedEstimate<Force> force, Spread capacity) =>
+        new(capacity.Low / force.High.Newtons, capacity.Central / force.Central.Newtons, capacity.High / force.Low.Newtons);
+
+    private static PullOutcome OutcomeOf(Spread margin) =>
+        margin.Low >= 1 ? PullOutcome.Holds : margin.High < 1 ? PullOutcome.Tears : PullOutcome.Doubtful;
 
     private static PullVerdict Verdict(List<PullMargin> margins, IReadOnlyList<JointHeat> joints)
     {

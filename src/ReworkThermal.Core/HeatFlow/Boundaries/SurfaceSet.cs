@@ -23,7 +23,7 @@ internal sealed class SurfaceSet
         TemperatureK = new double[All.Length];
         Slope = new double[All.Length];
         Stiffness = new double[All.Length];
-        ToolFilm = new double[All.Length];
+        Tool = new ToolContact(All);
         _byFace = [.. Enum.GetValues<ThermalFace>().Select(face =>
         {
             int[] order = [.. Enumerable.Range(0, All.Length).Where(s => All[s].Face == face).OrderBy(s => All[s].To)];
@@ -55,23 +55,17 @@ internal sealed class SurfaceSet
     /// <summary>Half-cell conductance plus all films in front, at the last evaluation [W/K].</summary>
     internal double[] Stiffness { get; }
 
+    /// <summary>The contact of a tool's face.</summary>
+    internal ToolContact Tool { get; }
+
     /// <summary>Conductance to a tool's face [W/K], zero where it does not touch.</summary>
-    internal double[] ToolFilm { get; }
+    internal double[] ToolFilm => Tool.Film;
 
     /// <summary>Takes everything away that acts on the surfaces.</summary>
     internal void Clear()
     {
         Loads.Clear();
-        ToolFilm.AsSpan().Clear();
-    }
-
-    /// <summary>Puts a tool's face on a disc.</summary>
-    internal void Touch(ThermalFace face, double radiusM, double conductancePerArea)
-    {
-        for (int s = 0; s < All.Length; s++)
-        {
-            ToolFilm[s] = conductancePerArea * All[s].AreaWithin(face, 0, radiusM);
-        }
+        Tool.Clear();
     }
 
     /// <summary>Half-cell conductances of cells that melt, after a change of liquid fraction.</summary>
@@ -110,10 +104,12 @@ internal sealed class SurfaceSet
     /// <returns>Heat flow from the tool's face into the body [W].</returns>
     internal double Evaluate(double seconds, ReadOnlySpan<double> cellTemperatureK, double toolFaceK, double[] rates, double[] channelWatts)
     {
+        Tool.Grow(seconds);
+        double[] film = Tool.Film;
         double[] imposed = Loads.Imposed;
         for (int s = 0; s < Cells.Length; s++)
         {
-            _supply[s] = (Conductance[s] * cellTemperatureK[Cells[s]]) + (ToolFilm[s] * toolFaceK) + imposed[s];
+            _supply[s] = (Conductance[s] * cellTemperatureK[Cells[s]]) + (film[s] * toolFaceK) + imposed[s];
         }
 
         Loads.AddSupply(seconds, _supply);
@@ -124,7 +120,7 @@ internal sealed class SurfaceSet
             TemperatureK[s] = surface;
             _fourth[s] = SurfaceLoads.Fourth(surface);
             rates[Cells[s]] += Conductance[s] * (surface - cellTemperatureK[Cells[s]]);
-            fromTool += ToolFilm[s] * (toolFaceK - surface);
+            fromTool += film[s] * (toolFaceK - surface);
         }
 
         Loads.Book(seconds, TemperatureK, _fourth, channelWatts);

@@ -23,8 +23,8 @@ public sealed record TipSource
     /// <summary>Resistance between sensor and working face [K/W], above zero.</summary>
     public required double SensorToFaceKelvinPerWatt { get; init; }
 
-    /// <summary>Contact conductance over the wetted area, above zero.</summary>
-    public required HeatTransferCoefficient Contact { get; init; }
+    /// <summary>Contact over the wetted area, as it wets.</summary>
+    public required ContactGrowth Contact { get; init; }
 
     /// <summary>Radius of the working face; the pad limits the wetted area further.</summary>
     public required Length FaceRadius { get; init; }

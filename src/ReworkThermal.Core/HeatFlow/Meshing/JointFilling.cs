@@ -79,14 +79,15 @@ internal static class JointFilling
         return laminate.SharedWith(copper, coverage, radial);
     }
 
-    /// <summary>A ring with the conductance of the spokes, n k t w / L, and the laminate between them.</summary>
+    /// <summary>A ring with the conductance of the spokes and their mouths, n k t w / (L + mouths), and the laminate between them.</summary>
     internal static ThermalMaterial Spokes(PlaneConnection.Relieved relief, double land, ThermalMaterial copper, ThermalMaterial laminate)
     {
         double length = relief.Length.Meters;
         double width = relief.Spokes * relief.Width.Meters;
         double outer = land + length;
         double share = Math.Min(1, width * length / (Math.PI * ((outer * outer) - (land * land))));
-        double radial = Math.Min(copper.RadialConductivity, copper.RadialConductivity * width * Math.Log(outer / land) / (2 * Math.PI * length));
+        double effective = ReliefSpokes.EffectiveLengthM(relief.Spokes, relief.Width.Meters, length, land);
+        double radial = Math.Min(copper.RadialConductivity, copper.RadialConductivity * width * Math.Log(outer / land) / (2 * Math.PI * effective));
         return laminate.SharedWith(copper, share, radial + ((1 - share) * laminate.RadialConductivity));
     }
 

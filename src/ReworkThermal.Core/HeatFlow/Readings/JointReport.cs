@@ -1,5 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Boards;
+using ReworkThermal.Core.HeatFlow.Meshing;
 
 namespace ReworkThermal.Core.HeatFlow.Readings;
 
@@ -24,6 +25,7 @@ internal static class JointReport
     internal static HeatRun Make(JointProblem problem, JointRunner runner, HeatRun run)
     {
         List<string> assumptions = [.. _assumptions];
+        assumptions.AddRange(problem.Touches.Where(t => t.Tip is not null).Select(t => Wetted(problem, t)).Distinct());
         if (problem.Preheat is { } heat)
         {
             assumptions.AddRange(heat.Assumptions);
@@ -39,19 +41,27 @@ internal static class JointReport
         };
     }
 
+    private static string Wetted(JointProblem problem, Touch touch)
+    {
+        double radius = JointBench.ContactRadius(JointGeometry.Of(problem.Site.Joint), touch.Tip!, touch.Side);
+        string limits = radius < touch.Tip!.FaceRadius.Meters ? "the pad, smaller than the tip's face" : "the tip's face, no larger than the pad";
+        return string.Create(CultureInfo.InvariantCulture, $"The {touch.Tip.Name} wets a disc of {2e3 * radius:0.0#} mm: {limits}.");
+    }
+
     private static FlowReport Flow(JointProblem problem, HeatRun run)
     {
         TemperatureHistory coldest = run.Probes[ProbeNames.ColdestSolder];
-        double wanted = problem.FlowTemperature.DegreesCelsius + problem.Superheat.Kelvins;
-        double? reached = coldest.FirstAt(wanted);
-        if (reached is { } moment)
-        {
-            Touch? during = problem.Touches.LastOrDefault(t => t.Start.Seconds <= moment + 1e-9);
-            reached = moment - (during?.Start.Seconds ?? 0);
-        }
-
-        return new FlowReport(problem.FlowTemperature.DegreesCelsius, problem.Superheat.Kelvins, reached, coldest.PeakCelsius);
+        double flow = problem.FlowTemperature.DegreesCelsius;
+        return new FlowReport(
+            flow,
+            problem.Superheat.Kelvins,
+            SinceTouch(problem, coldest.FirstAt(flow)),
+            SinceTouch(problem, coldest.FirstAt(flow + problem.Superheat.Kelvins)),
+            coldest.PeakCelsius);
     }
+
+    private static double? SinceTouch(JointProblem problem, double? reached) =>
+        reached - (problem.Touches.LastOrDefault(t => t.Start.Seconds <= reached + 1e-9)?.Start.Seconds ?? 0);
 
     private static NeighbourReport Judge(Neighbour neighbour, HeatRun run)
     {
@@ -100,9 +110,10 @@ internal static class JointReport
 /// <summary>When the solder of the whole joint, barrel and fillets, was hot enough to flow.</summary>
 /// <param name="FlowCelsius">Flow temperature [°C].</param>
 /// <param name="SuperheatK">Superheat asked for above it [K].</param>
-/// <param name="SecondsToFlow">Time from the start of the touch until the coldest solder had flow temperature and superheat [s]; null if never.</param>
+/// <param name="SecondsToFlow">Time from the start of the touch until the coldest solder had flow temperature, 97 % liquid [s]; null if never.</param>
+/// <param name="SecondsToSuperheat">Time from the start of the touch until it had its superheat too [s]; null if never.</param>
 /// <param name="ColdestPeakCelsius">Highest temperature the coldest solder reached [°C].</param>
-public sealed record FlowReport(double FlowCelsius, double SuperheatK, double? SecondsToFlow, double ColdestPeakCelsius);
+public sealed record FlowReport(double FlowCelsius, double SuperheatK, double? SecondsToFlow, double? SecondsToSuperheat, double ColdestPeakCelsius);
 
 /// <summary>A neighbour, or the body of the part that the joint belongs to, against its limits.</summary>
 /// <param name="Name">Its name.</param>

@@ -11,7 +11,7 @@ namespace ReworkThermal.Core.HeatFlow.Solving;
 /// </summary>
 internal sealed class StageMatrix
 {
-    // Relative change of a melting slope from which a factor is renewed; a factor that is this far off still converges in a few rounds.
+    // Relative change of a melting slope or of a tool's contact from which a factor is renewed; a factor that is this far off still converges in a few rounds.
     private const double SlopeChange = 0.05;
 
     private readonly ThermalSystem _system;
@@ -22,6 +22,7 @@ internal sealed class StageMatrix
     private readonly double[] _factoredHeat;
     private readonly double[] _diagonal;
     private double _factoredStep = double.NaN;
+    private double _factoredContact;
     private bool _boundariesChanged = true;
 
     internal StageMatrix(ThermalSystem system)
@@ -74,7 +75,8 @@ internal sealed class StageMatrix
     {
         PhaseCells phase = _system.Network.Phase;
         bool whole = a != _factoredStep || _boundariesChanged;
-        bool tail = false;
+        double contact = _system.Surfaces.Tool.PerArea;
+        bool tail = Math.Abs(contact - _factoredContact) > SlopeChange * _factoredContact;
         for (int s = 0; s < phase.Count; s++)
         {
             bool changed = Math.Abs(phase.Heat[s] - _factoredHeat[s]) > SlopeChange * _factoredHeat[s];
@@ -100,6 +102,7 @@ internal sealed class StageMatrix
             }
 
             Factorisations++;
+            _factoredContact = contact;
             _bodies.Reduce();
         }
 

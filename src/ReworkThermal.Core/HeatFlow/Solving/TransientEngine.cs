@@ -242,6 +242,7 @@ internal sealed class TransientEngine
         Ledger.Book(step, StageWeight, EndWeight, _watts0, _wattsInner, _solver.ChannelWatts, HeldJ(_next));
         _solver.ChannelWatts.AsSpan().CopyTo(_watts0);
         _observer?.Commit();
+        _system.Surfaces.Tool.Look(TimeS, _next.CellK);
         (_before, _now, _next) = (_now, _next, _before);
         double factor = SafetyFactor * Math.Pow(Math.Max(error, 1e-9), -1.0 / 3);
         int most = _hasHistory ? 1 : 2;

@@ -1,5 +1,3 @@
-using ReworkThermal.Core.Jobs.Pins;
-
 namespace ReworkThermal.Core.Jobs.Checking;
 
 /// <summary>One thing to probe with a meter, unpowered. Two checks are equal when they probe the same places.</summary>

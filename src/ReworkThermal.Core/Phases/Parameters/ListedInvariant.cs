@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Evidence;
-using ReworkThermal.Core.Phases.Solving;
 
 namespace ReworkThermal.Core.Phases.Parameters;
 

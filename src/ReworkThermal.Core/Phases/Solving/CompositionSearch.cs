@@ -1,5 +1,3 @@
-using ReworkThermal.Core.Phases.Parameters;
-
 namespace ReworkThermal.Core.Phases.Solving;
 
 /// <summary>

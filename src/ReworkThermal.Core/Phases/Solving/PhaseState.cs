@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Numerics;
-using ReworkThermal.Core.Phases.Parameters;
 
 namespace ReworkThermal.Core.Phases.Solving;
 

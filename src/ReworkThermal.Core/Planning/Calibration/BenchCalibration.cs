@@ -1,5 +1,3 @@
-using ReworkThermal.Core.Planning.Uncertainty;
-
 namespace ReworkThermal.Core.Planning.Calibration;
 
 /// <summary>

@@ -1,6 +1,5 @@
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
-using ReworkThermal.Core.Planning.Uncertainty;
 
 namespace ReworkThermal.Core.Planning.Calibration;
 

@@ -1,5 +1,4 @@
 using ReworkThermal.Core.HeatFlow.Materials;
-using ReworkThermal.Core.HeatFlow.Readings;
 using ReworkThermal.Core.Mixing;
 using ReworkThermal.Core.Planning.Searching;
 using ReworkThermal.Core.Planning.Solders;
@@ -44,7 +43,7 @@ internal sealed class SimulatedResponse(IReadOnlyList<BenchObservation> observat
     private double LogSeconds(PlanRequest request, EnthalpyCurve curve, double flowC, ToolSetting setting, double seenS)
     {
         double followed = Math.Max(LeastFollowedS, FollowedOverSeen * seenS);
-        BriefRun run = TouchSimulator.RunUntilFlow(request, curve, flowC, setting, Duration.Zero, Duration.FromSeconds(followed), cancellation) ?? throw Unsolved();
+        BriefRun run = TouchSimulator.RunUntilFlow(request, curve, flowC, TemperatureDelta.Zero, setting, Duration.Zero, Duration.FromSeconds(followed), cancellation) ?? throw Unsolved();
         return run.FlowS is { } time
             ? Math.Log(Math.Max(time, 1e-3))
             : Math.Log(followed) + ((flowC - run.ColdestC) / KelvinPerLogSecond);

@@ -1,3 +1,6 @@
+using ReworkThermal.Core.Damage;
+using ReworkThermal.Core.Damage.Exposures;
+
 namespace ReworkThermal.Core.Planning.Pads;
 
 /// <summary>What a job takes of a pad, as far as plans are ranked by it.</summary>
@@ -16,14 +19,15 @@ internal readonly record struct JobCost(double Laminate, int Melts, double Added
     private const double LaminateStep = 0.005;
 
     /// <summary>
-    /// Figures by which plans of a kind are ordered, the most important first. Adhesion lost is 1 - (1 - D) (1 - delta)^N with the laminate
-    /// sum D and N melts, the adhesion gauge's own formula for a pad that was sound.
+    /// Figures by which plans of a kind are ordered, the most important first. The budget is what the gauges of adhesion and melts themselves
+    /// say of the pad afterwards.
     /// </summary>
     /// <param name="kind">Kind of plan.</param>
-    /// <param name="lossPerMelt">Adhesion lost per melt, delta [1].</param>
-    internal (double First, double Second, double Third) RankFor(PlanKind kind, double lossPerMelt) => kind switch
+    /// <param name="damage">The pad's damage model.</param>
+    /// <param name="before">The pad before the job.</param>
+    internal (double First, double Second, double Third) RankFor(PlanKind kind, DamageModel damage, PadDamage before) => kind switch
     {
-        PlanKind.SmallestBudget => (1 - (Math.Max(0, 1 - Charged) * Math.Pow(1 - lossPerMelt, Melts)), Charged, AddedKg),
+        PlanKind.SmallestBudget => (damage.ShareAfter(before, Charged, Melts), Charged, AddedKg),
         PlanKind.Surest => (Math.Ceiling(Tightness / TightnessStep), Melts, Charged),
         PlanKind.LeastEffort => (Melts + (Assisted ? 1 : 0), AddedKg, Laminate),
         _ => (Math.Ceiling(Charged / LaminateStep), Melts, AddedKg),

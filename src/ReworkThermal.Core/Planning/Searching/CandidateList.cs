@@ -11,12 +11,12 @@ internal sealed class CandidateList
     private const double Doubt = 0.7;
 
     private readonly List<Candidate> _all;
-    private readonly double _lossPerMelt;
+    private readonly Workload _work;
 
-    private CandidateList(List<Candidate> all, double lossPerMelt)
+    private CandidateList(List<Candidate> all, Workload work)
     {
         _all = all;
-        _lossPerMelt = lossPerMelt;
+        _work = work;
     }
 
     /// <summary>Makes the list from the runs of every station; what takes more melts than the pad's heat budget bears is not in it.</summary>
@@ -43,7 +43,7 @@ internal sealed class CandidateList
                     continue;
                 }
 
-                double dwell = ((station.Delay ?? greatest) * first.TimeToFlow.Seconds) + work.Limits.WorkingTime.Value.Seconds;
+                double dwell = ((station.Delay ?? greatest) * (first.Dwell - work.Limits.WorkingTime.Value).Seconds) + work.Limits.WorkingTime.Value.Seconds;
                 if (dwell * Doubt > first.Stop.Seconds)
                 {
                     continue;
@@ -59,14 +59,14 @@ internal sealed class CandidateList
             }
         }
 
-        return new CandidateList(candidates, work.Damage.Parameters.Adhesion.LossPerMelt.Central);
+        return new CandidateList(candidates, work);
     }
 
     /// <summary>Candidates of a kind, most promising first.</summary>
     internal IReadOnlyList<Candidate> For(PlanKind kind) =>
     [
         .. _all.Where(c => Fits(c, kind))
-            .OrderBy(c => c.Likely.RankFor(kind, _lossPerMelt))
+            .OrderBy(c => c.Likely.RankFor(kind, _work.Damage, _work.PadBefore))
             .ThenBy(c => c.Likely.Laminate)
             .ThenBy(c => c.Station.Setting.Set.Kelvins)
             .ThenBy(c => c.Mix.Name, StringComparer.Ordinal),

@@ -32,15 +32,21 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
     // Half a step of the grid of settings of one tool: finer than a dial and a tip agree.
     private static readonly TemperatureDelta _fineStep = TemperatureDelta.FromKelvins(10);
 
-    private readonly double _lossPerMelt = work.Damage.Parameters.Adhesion.LossPerMelt.Central;
     // Kinds are searched side by side; whichever comes first computes a thing, and the thing is the same.
     private readonly ConcurrentDictionary<(MixOption Mix, ToolSetting Setting, ToolSetting Refit), Lazy<Plan?>> _tried = [];
     private readonly ConcurrentDictionary<MixOption, Lazy<FinalJoint?>> _finals = [];
     private readonly ConcurrentDictionary<ToolSetting, Lazy<ConfirmedTouch?>> _refits = [];
+    private readonly ConcurrentDictionary<MixOption, StuckBraid> _stuck = [];
     private readonly Lock _pastLock = new();
 
     /// <summary>The least heat budget of those that were past what is allowed, with its melts; null when none was.</summary>
     internal (int Melts, HeatBudget After)? LeastPast { get; private set; }
+
+    /// <summary>What came nearest to melting any mix through the braid and did not; null when braid held nothing back.</summary>
+    internal StuckBraid? Stuck => _stuck.Values.MinBy(s => s.MissingK);
+
+    /// <summary>The same for one mix.</summary>
+    internal StuckBraid? StuckWith(MixOption mix) => _stuck.GetValueOrDefault(mix);
 
     /// <summary>The best plan among candidates of a kind; null when none holds the limits.</summary>
     internal Plan? Best(PlanKind kind, IReadOnlyList<Candidate> candidates, CancellationToken cancellation)
@@ -51,7 +57,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         foreach (Candidate candidate in candidates)
         {
             cancellation.ThrowIfCancellationRequested();
-            if (best is { } so && candidate.Least.RankFor(kind, _lossPerMelt).CompareTo(RankOf(so.Plan, kind)) >= 0)
+            if (best is { } so && candidate.Least.RankFor(kind, work.Damage, work.PadBefore).CompareTo(RankOf(so.Plan, kind)) >= 0)
             {
                 continue;
             }
@@ -103,7 +109,7 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         simulator.CanSet(setting) && (setting.Iron is null || setting.Set <= work.Limits.MostIronSetting.Value);
 
     private (double First, double Second, double Third) RankOf(Plan plan, PlanKind kind) =>
-        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.TightnessWith(work.Limits.WorkingTime.Value), plan.First.Setting.Assist is not null).RankFor(kind, _lossPerMelt);
+        new JobCost(plan.LaminateShare.Central, plan.Passes + 1, plan.Added.Kilograms, plan.First.TightnessWith(work.Limits.WorkingTime.Value), plan.First.Setting.Assist is not null).RankFor(kind, work.Damage, work.PadBefore);
 
     /// <summary>Runs a candidate; null when it does not hold the limits.</summary>
     internal Plan? Confirm(Candidate candidate, CancellationToken cancellation)
@@ -118,7 +124,8 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
         EnthalpyCurve curve = heat.CurveOf(mix.Melting, mix.Mix.Amount / work.Solder.Amount);
         if (FinalOf(mix) is not { } final
             || Touch(curve, mix.FlowC, candidate.Station.Setting, cancellation) is not { } first
-            || RefitTouch(candidate.Station.Refit!.Setting, cancellation) is not { } refit)
+            || RefitTouch(candidate.Station.Refit!.Setting, cancellation) is not { } refit
+            || !Wicks(curve, mix, candidate.Station.Setting, cancellation))
         {
             return null;
         }
@@ -164,6 +171,31 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             Neighbours = NeighbourStrain.Of(work.Request.Site, first.Neighbours, refit.Neighbours),
             Warnings = PlanWarnings.Of(work, mix),
         };
+    }
+
+    // Where solder is taken out with braid, the tip must melt the joint through it.
+    private bool Wicks(EnthalpyCurve curve, MixOption mix, ToolSetting setting, CancellationToken cancellation)
+    {
+        if (work.Request.Bench.Removal.Strip is not { } strip || setting.Iron is null)
+        {
+            return true;
+        }
+
+        Duration longest = work.LongestWith(setting);
+        if (simulator.Run(curve, mix.FlowC, setting, longest, longest, RunPurpose.Screening, cancellation, BraidHeat.LayerOf(strip)) is not { } through)
+        {
+            return false;
+        }
+
+        double reached = through.Run.Flow?.ColdestPeakCelsius ?? double.NegativeInfinity;
+        if (through.SecondsUntilColdest(mix.FlowC) is not null)
+        {
+            return true;
+        }
+
+        StuckBraid here = new(setting, reached, mix.FlowC - reached);
+        _ = _stuck.AddOrUpdate(mix, here, (_, so) => so.MissingK <= here.MissingK ? so : here);
+        return false;
     }
 
     private void NotePast(int melts, HeatBudget after)
@@ -244,6 +276,12 @@ internal sealed class Confirmation(Workload work, PhaseEngine engine, TouchSimul
             _ => throw new InvalidOperationException("unknown stop reason"),
         };
     }
+
+    /// <summary>A setting at which braid between tip and joint would stick.</summary>
+    /// <param name="Setting">The setting.</param>
+    /// <param name="ReachedC">Hottest that the coldest solder got through it [°C].</param>
+    /// <param name="MissingK">What was missing to the flow temperature [K].</param>
+    internal sealed record StuckBraid(ToolSetting Setting, double ReachedC, double MissingK);
 
     private sealed record ConfirmedTouch(TouchPlan Plan, LaminateSums Spent, TemperatureHistory Pad, IReadOnlyList<NeighbourReport> Neighbours);
 }

@@ -28,14 +28,16 @@ internal static class Shortfall
     /// <param name="stations">Every tool setting.</param>
     /// <param name="plans">The plans that are shown.</param>
     /// <param name="simplest">The best plan with nothing added and no preheat, shown or not; null when none holds the limits.</param>
-    internal static IEnumerable<RuledOut> OfKinds(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, IReadOnlyList<Plan> plans, Plan? simplest)
+    /// <param name="stuck">Where braid holds the joint's own solder back; null when it does not.</param>
+    internal static IEnumerable<RuledOut> OfKinds(Workload work, MixOptions mixes, IReadOnlyList<Station> stations, IReadOnlyList<Plan> plans, Plan? simplest, Confirmation.StuckBraid? stuck)
     {
         double own = work.NeededC(mixes.AsIs.FlowC);
+        stuck = plans.Any(p => p.Alloy is null) ? null : stuck;
         List<Station> cold = [.. stations.Where(s => s.Setting.Preheat is null)];
         if (!plans.Any(p => p.Alloy is null && p.First.Setting.Preheat is null))
         {
             yield return new RuledOut("nothing added, no preheat", simplest is null
-                ? Sentence(work, cold, work.Request.BaseSolder.Name, own, stations, c => LeastAmount(mixes, c))
+                ? Sentence(work, cold, work.Request.BaseSolder.Name, own, stuck is null ? stations : cold, c => LeastAmount(mixes, c))
                 : string.Create(
                     CultureInfo.InvariantCulture,
                     $"would work ({simplest.First.Setting.OnTheJoint}), but uses {simplest.LaminateShare.Central * 100:0.00} % of the time to delamination; plan 1 uses {plans[0].LaminateShare.Central * 100:0.00} %"));
@@ -43,7 +45,9 @@ internal static class Shortfall
 
         if (!plans.Any(p => p.Alloy is null))
         {
-            yield return new RuledOut("nothing added", Sentence(work, stations, work.Request.BaseSolder.Name, own, stations, c => LeastAmount(mixes, c)));
+            yield return new RuledOut("nothing added", stuck is null
+                ? Sentence(work, stations, work.Request.BaseSolder.Name, own, stations, c => LeastAmount(mixes, c))
+                : OfBraid(stuck));
         }
 
         if (!plans.Any(p => p.First.Setting.Preheat is null) && cold.TrueForAll(s => s.Refit is null))
@@ -94,6 +98,11 @@ internal static class Shortfall
             _ => Sentence(work, assisted.Stations, lowest.Name, work.NeededC(lowest.FlowC), stations, _ => null),
         });
     }
+
+    /// <summary>Why there is no plan for the sake of the braid between tip and joint.</summary>
+    internal static string OfBraid(Confirmation.StuckBraid stuck) => string.Create(
+        CultureInfo.InvariantCulture,
+        $"the braid would stick: through it the coldest solder reaches at best {stuck.ReachedC:0} °C ({stuck.Setting.OnTheJoint}, {Board(stuck.Setting, stuck.Setting.Preheat?.Board.DegreesCelsius)}), {stuck.MissingK:0.#} K too little; take the solder out with a pump or a vacuum tool, or add an alloy that flows lower");
 
     /// <summary>Why there is no plan for the sake of the pad.</summary>
     /// <param name="work">What is asked.</param>
@@ -148,7 +157,7 @@ internal static class Shortfall
         double missing = neededC - best.Celsius;
         return missing > 0
             ? string.Create(CultureInfo.InvariantCulture, $"{reach}; it needs {neededC:0} °C, {missing:0.#} K more{Remedies(work, all, best, neededC, other(best.Celsius - work.Limits.Superheat.Value.Kelvins))}")
-            : string.Create(CultureInfo.InvariantCulture, $"{reach}; that would do without the solder's own heat of melting, but not with it");
+            : string.Create(CultureInfo.InvariantCulture, $"{reach}; that would do without the solder's own heat of melting, but not with it{Remedies(work, all, best, neededC, other(best.Celsius - work.Limits.Superheat.Value.Kelvins))}");
     }
 
     private static string Board(ToolSetting setting, double? boardC) => setting.Preheat is null
@@ -181,7 +190,7 @@ internal static class Shortfall
     {
         double board = best.Station.Bare.BoardStartC;
         Reach[] hotter = [.. all.Where(s => s.Bare.BoardStartC > board).Select(s => ReachOf(work, s))];
-        if (hotter.Where(r => r.Celsius >= neededC).MinBy(r => r.Station.Bare.BoardStartC) is { } enough)
+        if (hotter.Where(r => r.Celsius >= neededC && IsInTime(work, r, neededC)).MinBy(r => r.Station.Bare.BoardStartC) is { } enough)
         {
             double more = Math.Ceiling(enough.Station.Bare.BoardStartC - board);
             return string.Create(CultureInfo.InvariantCulture, $"preheat the board by about {more:0} K more, with the {enough.Station.Setting.OnTheJoint}");
@@ -195,10 +204,16 @@ internal static class Shortfall
 
         double share = Math.Clamp((best.Celsius - board) / (best.Station.Setting.Set.DegreesCelsius - board), 0, 0.95);
         double least = (neededC - best.Celsius) / (1 - share);
-        return board + least <= work.Limits.MostPreheat.Value.DegreesCelsius && work.Request.Bench.Preheaters.Count == 0
+        return least > 0 && board + least <= work.Limits.MostPreheat.Value.DegreesCelsius && work.Request.Bench.Preheaters.Count == 0
             ? string.Create(CultureInfo.InvariantCulture, $"preheat the board by at least {Math.Ceiling(least):0} K")
             : null;
     }
+
+    // With the solder's own heat of melting, as far as the refill's delay tells it.
+    private static bool IsInTime(Workload work, Reach reach, double neededC) =>
+        reach.Station is { Delay: { } delay } station
+        && station.Bare.SecondsUntilColdest(neededC) is { } bare
+        && (delay * bare) + work.Limits.WorkingTime.Value.Seconds <= reach.End.Seconds;
 
     private static string? OtherRefill(double flowC) => string.Create(CultureInfo.InvariantCulture, $"refit with a solder that flows at {flowC:0} °C or below");
 

@@ -23,6 +23,11 @@ internal sealed class Workload
         double used = damage.Budget(PadBefore).GaugeOrNull(GaugeKind.Laminate)?.Share.Central ?? 0;
         LaminateAllowed = Math.Min(request.Limits.MostBudgetShare.Value.DecimalFractions, Math.Max(0, request.Limits.MostBudgetAfter.Value.DecimalFractions - used));
         Solder = JointSolder.ChargeIn(joint, BoardThickness, request.BaseSolder.Fractions, properties);
+        RemovalMethod removal = request.Bench.Removal;
+        Duration takes = Duration.FromSeconds(Solder.Amount / (removal.Rate.Central * Duration.FromSeconds(1)));
+        Limits = takes > request.Limits.WorkingTime.Value
+            ? request.Limits with { WorkingTime = new Limit<Duration>(takes, removal.Rate.Provenance, "solder in the joint over what the tool takes a second") }
+            : request.Limits;
     }
 
     /// <summary>Sets up a request.</summary>
@@ -56,7 +61,8 @@ internal sealed class Workload
     /// <summary>Solder in the joint now.</summary>
     internal SolderCharge Solder { get; }
 
-    internal PlanLimits Limits => Request.Limits;
+    /// <summary>Limits of the request; the working time grows with the solder that is to be taken out.</summary>
+    internal PlanLimits Limits { get; }
 
     /// <summary>Density and conductivity rules.</summary>
     internal SolderProperties Properties { get; }

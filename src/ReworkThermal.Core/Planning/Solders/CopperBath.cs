@@ -23,8 +23,11 @@ internal static class CopperBath
     /// <summary>The solder of one touch on a joint; null when it forms no compound with copper that could saturate it.</summary>
     internal static MoltenContact? Of(PhaseEngine engine, SolderProperties properties, Joint joint, MassFractions solder, Temperature flow, double freshCopper) =>
         Solubility(engine, solder, flow) is { } solubility
-            ? new MoltenContact(solubility, flow, properties.MeltDensity(solder, flow), VolumeToArea(joint), freshCopper, SolderMotion.Still, solder.Nickel >= LeastNickel)
+            ? new MoltenContact(solubility, flow, properties.MeltDensity(solder, flow), VolumeToArea(joint), freshCopper, SolderMotion.Still, HoldsNickel(solder))
             : null;
+
+    /// <summary>Whether a solder holds enough nickel to slow the loss of copper.</summary>
+    internal static bool HoldsNickel(MassFractions solder) => solder.Nickel >= LeastNickel;
 
     /// <summary>Copper in the saturated liquid, sampled from the flow temperature upwards; null when too few samples have an answer.</summary>
     internal static TabulatedSolubility? Solubility(PhaseEngine engine, MassFractions solder, Temperature flow)

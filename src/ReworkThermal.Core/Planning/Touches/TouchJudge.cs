@@ -8,21 +8,22 @@ internal static class TouchJudge
     /// <summary>Judges a course.</summary>
     /// <param name="course">The simulated touch, at least as long as the longest touch.</param>
     /// <param name="setting">Its tool setting.</param>
-    /// <param name="neededC">Temperature the coldest solder must reach [°C].</param>
+    /// <param name="neededC">Temperature the coldest solder must reach to be worked: flow temperature and superheat [°C].</param>
     /// <param name="limits">Limits.</param>
     /// <param name="longest">Longest touch with this tool.</param>
     /// <param name="laminateAllowed">Share of the laminate's time to delamination that this touch may use [1].</param>
     /// <returns>The touch, or null when it does not flow, and cannot be worked, before it must stop, or flows without the iron.</returns>
     internal static TouchPlan? Judge(TouchCourse course, ToolSetting setting, double neededC, PlanLimits limits, Duration longest, double laminateAllowed)
     {
-        if (course.SecondsUntilColdest(neededC) is not { } flows || (setting.Assist is not null && flows <= 0))
+        if (course.SecondsUntilColdest(neededC) is not { } workable || (setting.Assist is not null && workable <= 0))
         {
             // Where the air has melted everything before the iron touches, the iron is no part of it.
             return null;
         }
 
+        double flows = course.SecondsUntilColdest(neededC - limits.Superheat.Value.Kelvins) ?? workable;
         TouchEnd end = Stop(course, limits, longest, laminateAllowed);
-        double dwell = flows + limits.WorkingTime.Value.Seconds;
+        double dwell = workable + limits.WorkingTime.Value.Seconds;
         return dwell > end.Seconds
             ? null
             : new TouchPlan(

@@ -40,8 +40,9 @@ internal sealed class TouchSimulator(Workload work)
     /// <param name="end">End of the run, not before the end of the touch.</param>
     /// <param name="purpose">What the run is for.</param>
     /// <param name="cancellation">Stops the run.</param>
+    /// <param name="braid">Braid between tip and joint; null for none.</param>
     /// <returns>The course of the touch, or null when the tools cannot be set so or the run did not converge.</returns>
-    internal TouchCourse? Run(EnthalpyCurve solder, double flowC, ToolSetting setting, Duration touch, Duration end, RunPurpose purpose, CancellationToken cancellation)
+    internal TouchCourse? Run(EnthalpyCurve solder, double flowC, ToolSetting setting, Duration touch, Duration end, RunPurpose purpose, CancellationToken cancellation, BraidLayer? braid = null)
     {
         ToolSetting real = _bench.Applied(setting);
         if (ToolsOf(_request, real) is not { } tools || Problem(_request, solder, flowC, real) is not { } problem)
@@ -51,7 +52,7 @@ internal sealed class TouchSimulator(Workload work)
 
         problem = problem with
         {
-            Touches = Touches(tools, work.Request.Side, real.Lead, touch),
+            Touches = Touches(tools, work.Request.Side, real.Lead, touch, braid),
             End = real.Lead + end,
         };
         SolverSettings fineness = _fineness;
@@ -65,10 +66,11 @@ internal sealed class TouchSimulator(Workload work)
             : null;
     }
 
-    /// <summary>Runs a touch only until it has flowed and has been worked, at most for a given time.</summary>
+    /// <summary>Runs a touch only until it has flowed, has its superheat and has been worked, at most for a given time.</summary>
     /// <param name="bench">Joint and bench; need not be those of the workload.</param>
     /// <param name="solder">Heat content of the solder on the joint.</param>
-    /// <param name="neededC">Temperature that the coldest solder must reach [°C].</param>
+    /// <param name="flowC">Flow temperature of the solder [°C].</param>
+    /// <param name="superheat">How far above it the coldest solder must come.</param>
     /// <param name="setting">How the tools are set.</param>
     /// <param name="after">How long to go on afterwards.</param>
     /// <param name="most">When to give up.</param>
@@ -77,25 +79,26 @@ internal sealed class TouchSimulator(Workload work)
     internal static BriefRun? RunUntilFlow(
         PlanRequest bench,
         EnthalpyCurve solder,
-        double neededC,
+        double flowC,
+        TemperatureDelta superheat,
         ToolSetting setting,
         Duration after,
         Duration most,
         CancellationToken cancellation)
     {
-        if (ToolsOf(bench, setting) is not { } tools || Problem(bench, solder, neededC, setting) is not { } problem)
+        if (ToolsOf(bench, setting) is not { } tools || Problem(bench, solder, flowC, setting) is not { } problem)
         {
             return null;
         }
 
-        if (Started(problem, tools) is not { } run || !Warmed(run, tools, bench.Side, setting.Lead, cancellation))
+        if (Started(problem with { Superheat = superheat }, tools) is not { } run || !Warmed(run, tools, bench.Side, setting.Lead, cancellation))
         {
             return null;
         }
 
         run.Put(tools.Tip, tools.Jet, bench.Side);
         Duration latest = setting.Lead + most;
-        while (!run.Flows && run.Elapsed < latest - Duration.FromMilliseconds(1))
+        while (!run.IsWorkable && run.Elapsed < latest - Duration.FromMilliseconds(1))
         {
             if (!run.Advance(UnitMath.Min(_look, latest - run.Elapsed), cancellation))
             {
@@ -103,10 +106,10 @@ internal sealed class TouchSimulator(Workload work)
             }
         }
 
-        BriefRun reached = BriefRun.Of(run, neededC, setting.Lead);
+        BriefRun reached = BriefRun.Of(run, flowC, superheat, setting.Lead);
         double sofar = (run.Elapsed - setting.Lead).Seconds;
-        double missing = (reached.FlowS ?? sofar) + after.Seconds - sofar;
-        return reached.FlowS is null || missing <= 0 || run.Advance(Duration.FromSeconds(missing), cancellation) ? BriefRun.Of(run, neededC, setting.Lead) : null;
+        double missing = (reached.WorkableS ?? sofar) + after.Seconds - sofar;
+        return reached.WorkableS is null || missing <= 0 || run.Advance(Duration.FromSeconds(missing), cancellation) ? BriefRun.Of(run, flowC, superheat, setting.Lead) : null;
     }
 
     /// <summary>Runs a touch up to a time and reads a probe.</summary>
@@ -142,9 +145,9 @@ internal sealed class TouchSimulator(Workload work)
             : null;
     }
 
-    private static List<Touch> Touches(OnJoint tools, BoardSide side, Duration lead, Duration touch)
+    private static List<Touch> Touches(OnJoint tools, BoardSide side, Duration lead, Duration touch, BraidLayer? braid = null)
     {
-        Touch main = new() { Start = lead, Span = touch, Side = side, Tip = tools.Tip, Jet = tools.Jet };
+        Touch main = new() { Start = lead, Span = touch, Side = side, Tip = tools.Tip, Jet = tools.Jet, Braid = tools.Tip is null ? null : braid };
         return lead > Duration.Zero ? [new Touch { Start = Duration.Zero, Span = lead, Side = side, Jet = tools.Jet }, main] : [main];
     }
 

@@ -40,7 +40,12 @@ internal sealed class BenchVariation
             Bench = bench with
             {
                 Room = bench.Room with { Room = bench.Room.Room + TemperatureDelta.FromKelvins(Shift(InputKind.RoomTemperature)) },
-                Contact = bench.Contact with { Conductance = Scaled(bench.Contact.Conductance, InputKind.TipContact, (c, f) => c * f) },
+                Contact = bench.Contact with
+                {
+                    AtTouchDown = Scaled(bench.Contact.AtTouchDown, InputKind.TipContact, (c, f) => c * f),
+                    Wetted = Scaled(bench.Contact.Wetted, InputKind.TipContact, (c, f) => c * f),
+                    WettingTime = Scaled(bench.Contact.WettingTime, InputKind.WettingTime, (t, f) => t * f),
+                },
             },
         };
     }
@@ -93,7 +98,7 @@ internal sealed class BenchVariation
         };
         double relief = Factor(InputKind.Relief);
         Connector? body = site.Connector is { } connector
-            ? connector with { LegConductanceWattsPerKelvin = Scaled(connector.LegConductanceWattsPerKelvin, InputKind.ConnectorContact, (g, f) => g * f) }
+            ? connector with { LegPathFactor = connector.LegPathFactor * Factor(InputKind.ConnectorContact) }
             : null;
         return new JointSite(
             site.Board with { Laminate = laminate, StackUp = site.Board.StackUp.WithCopperScaled(Factor(InputKind.CopperLoad)) },

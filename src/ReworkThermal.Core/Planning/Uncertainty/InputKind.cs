@@ -3,8 +3,11 @@ namespace ReworkThermal.Core.Planning.Uncertainty;
 /// <summary>What may differ from bench to bench.</summary>
 public enum InputKind
 {
-    /// <summary>Contact conductance of tip and joint.</summary>
+    /// <summary>Contact conductance of tip and joint, wetted and at touch-down alike.</summary>
     TipContact,
+
+    /// <summary>Time in which the contact of the tip wets.</summary>
+    WettingTime,
 
     /// <summary>Copper that the planes carry: thickness and coverage together, as a factor.</summary>
     CopperLoad,

@@ -1,6 +1,7 @@
 using ReworkThermal.Core.Boards;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Planning.Touches;
+using ReworkThermal.Core.Tools;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Planning.Uncertainty;
@@ -27,8 +28,13 @@ public static class UncertainInputs
         List<UncertainInput> inputs = [];
         if (setting.Iron is { } iron)
         {
-            Estimate<HeatTransferCoefficient> contact = request.Bench.Contact.Conductance;
-            inputs.Add(Logarithmic(InputKind.TipContact, "contact of tip and joint", "W/m2K", contact, c => c.WattsPerSquareMeterKelvin, Fit));
+            TipContact contact = request.Bench.Contact;
+            Estimate<HeatTransferCoefficient> reached = contact.Flux == FluxState.Spent ? contact.AtTouchDown : contact.Wetted;
+            inputs.Add(Logarithmic(InputKind.TipContact, "contact of tip and joint", "W/m2K", reached, c => c.WattsPerSquareMeterKelvin, Fit));
+            if (contact.Flux == FluxState.Fresh)
+            {
+                inputs.Add(Logarithmic(InputKind.WettingTime, "time in which the tip's contact wets", "s", contact.WettingTime, t => t.Seconds, "tin the tip and add flux"));
+            }
         }
 
         inputs.Add(CopperLoad(site.Board.StackUp, scatter.PlaneCoverage));
@@ -63,9 +69,9 @@ public static class UncertainInputs
         Laminate laminate = site.Board.Laminate;
         inputs.Add(Logarithmic(InputKind.LaminateConductivity, "conductivity of the laminate", "W/mK", laminate.ThroughConductivity, k => k.WattsPerMeterKelvin, "find the laminate's data sheet"));
         inputs.Add(Logarithmic(InputKind.LaminateHeat, "specific heat of the laminate", "J/kgK", laminate.SpecificHeat, c => c.JoulesPerKilogramKelvin, "find the laminate's data sheet"));
-        if (site.Connector is { } body)
+        if (site is { Connector: { } body, Joint: ThroughJoint { Leg: { } leg } })
         {
-            inputs.Add(Logarithmic(InputKind.ConnectorContact, "conductance from leg to connector body", "W/K", body.LegConductanceWattsPerKelvin, g => g, "cut the leg free of the body"));
+            inputs.Add(Logarithmic(InputKind.ConnectorContact, "conductance from leg to connector body", "W/K", body.LegPath.Conductance(leg), g => g, "cut the leg free of the body"));
         }
 
         if ((setting.Air ?? setting.Assist?.Air) is { } air)

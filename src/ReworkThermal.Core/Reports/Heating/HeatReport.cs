@@ -45,8 +45,9 @@ public sealed record ProbeTrace(string Name, IReadOnlyList<Temperature> Temperat
 
 /// <summary>How the solder of a joint fared in a heat-flow run.</summary>
 /// <param name="Flow">Flow temperature of the solder.</param>
-/// <param name="Superheat">How far above it the coldest solder had to come.</param>
-/// <param name="TimeToFlow">When the coldest solder of the whole joint was there; null if it never was.</param>
+/// <param name="Superheat">How far above it the coldest solder should come to be worked.</param>
+/// <param name="TimeToFlow">When the coldest solder of the whole joint flowed, 97 % liquid; null if it never did.</param>
+/// <param name="TimeToSuperheat">When it had its superheat too; null if it never had.</param>
 /// <param name="ColdestPeak">Highest temperature of the coldest solder.</param>
 /// <param name="LiquidFractions">Share of the solder that is liquid at the times of the report [1].</param>
 /// <param name="FlowedFractions">Share of the solder that has flow temperature at those times [1].</param>
@@ -55,6 +56,7 @@ public sealed record SolderTrace(
     Temperature Flow,
     TemperatureDelta Superheat,
     Duration? TimeToFlow,
+    Duration? TimeToSuperheat,
     Temperature ColdestPeak,
     IReadOnlyList<double> LiquidFractions,
     IReadOnlyList<double> FlowedFractions,

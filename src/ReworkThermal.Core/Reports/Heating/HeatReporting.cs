@@ -39,6 +39,7 @@ public static class HeatReporting
         Temperature.FromDegreesCelsius(flow.FlowCelsius),
         TemperatureDelta.FromKelvins(flow.SuperheatK),
         flow.SecondsToFlow is { } seconds ? Duration.FromSeconds(seconds) : null,
+        flow.SecondsToSuperheat is { } warmer ? Duration.FromSeconds(warmer) : null,
         Temperature.FromDegreesCelsius(flow.ColdestPeakCelsius),
         run.LiquidShare,
         run.FlowedShare,

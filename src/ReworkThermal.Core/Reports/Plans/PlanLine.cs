@@ -1,5 +1,4 @@
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Reports.Records;
 using ReworkThermal.Core.Reports.Solders;

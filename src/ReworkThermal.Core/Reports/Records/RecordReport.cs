@@ -1,6 +1,5 @@
 using ReworkThermal.Core.Damage.Pulling;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Pads;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Reports.Plans;

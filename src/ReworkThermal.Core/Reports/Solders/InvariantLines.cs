@@ -1,7 +1,6 @@
 using System.Globalization;
 using ReworkThermal.Core.Phases;
 using ReworkThermal.Core.Phases.Parameters;
-using ReworkThermal.Core.Phases.Solving;
 using ReworkThermal.Core.Reports.Records;
 
 namespace ReworkThermal.Core.Reports.Solders;

@@ -38,7 +38,7 @@ public class PlanAssistTests(ITestOutputHelper output)
         PlanLimits limits = PlanDemo.Assisted.Limits;
         Assert.All(PlanDemo.PlannedAssisted.Plans.SelectMany(p => new[] { p.First, p.Refit }), touch =>
         {
-            Assert.True(touch.Dwell <= touch.Stop && touch.Stop <= limits.MostDwell.Value);
+            Assert.True(touch.Dwell <= touch.Stop && touch.Stop <= (touch.Setting.Air is null ? limits.MostDwell : limits.MostAirTime).Value);
             Assert.True(touch.Setting.Lead + touch.Stop <= limits.MostAirTime.Value);
             Assert.True(touch.PadPeak <= limits.MostPadTemperature.Value);
             Assert.True(touch.Setting.Assist is null || touch.Setting.Lead.Equals(limits.AirLead.Value, Duration.FromMilliseconds(1)));
@@ -84,7 +84,8 @@ public class PlanAssistTests(ITestOutputHelper output)
         BriefRun quick = TouchSimulator.RunUntilFlow(
             PlanDemo.Assisted,
             curve,
-            work.NeededC(PlanDemo.Melting(LeadFree).Flow.DegreesCelsius),
+            PlanDemo.Melting(LeadFree).Flow.DegreesCelsius,
+            work.Limits.Superheat.Value,
             plan.Refit.Setting,
             work.Limits.WorkingTime.Value,
             work.Limits.MostDwell.Value,

@@ -70,7 +70,7 @@ public class PlanSamplingTests(ITestOutputHelper output)
 
         (HeatFlow.Materials.EnthalpyCurve curve, double flowC) = mixes.At(1);
         BriefRun run = TouchSimulator.RunUntilFlow(
-            centre.Applied(PlanDemo.Request), curve, work.NeededC(flowC), centre.Applied(_plan.First.Setting), Duration.Zero, Duration.FromSeconds(10), CancellationToken.None)!.Value;
+            centre.Applied(PlanDemo.Request), curve, flowC, work.Limits.Superheat.Value, centre.Applied(_plan.First.Setting), Duration.Zero, Duration.FromSeconds(10), CancellationToken.None)!.Value;
 
         // The plan's run and this one step through time differently; both hold the solver's tolerance.
         Assert.Equal(_plan.First.TimeToFlow.Seconds, run.FlowS!.Value, 0.02 * _plan.First.TimeToFlow.Seconds);
@@ -106,9 +106,8 @@ public class PlanSamplingTests(ITestOutputHelper output)
         IReadOnlyList<UncertainInput> inputs = [.. UncertainInputs.Of(PlanDemo.Request, _plan.First.Setting, _plan.Melting.Uncertainty).Where(i => i.Kind == kind)];
         BenchVariation bench = new(inputs, [deviations]);
         HeatFlow.Materials.EnthalpyCurve curve = new SolderHeat(Shelf.Alloys.Properties).CurveOf(_plan.Melting);
-        double needed = _plan.Melting.Flow.DegreesCelsius + PlanDemo.Request.Limits.Superheat.Value.Kelvins;
         BriefRun run = TouchSimulator.RunUntilFlow(
-            bench.Applied(PlanDemo.Request), curve, needed, bench.Applied(_plan.First.Setting), Duration.Zero, Duration.FromSeconds(60), CancellationToken.None)!.Value;
+            bench.Applied(PlanDemo.Request), curve, _plan.Melting.Flow.DegreesCelsius, PlanDemo.Request.Limits.Superheat.Value, bench.Applied(_plan.First.Setting), Duration.Zero, Duration.FromSeconds(60), CancellationToken.None)!.Value;
         return run.FlowS ?? double.PositiveInfinity;
     }
 
