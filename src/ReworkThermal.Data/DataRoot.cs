@@ -68,7 +68,8 @@ public sealed class DataRoot(string folder, string? own = null)
         ArgumentNullException.ThrowIfNull(name);
         return [.. Below(folder, name).Union(own is null ? [] : Below(own, name), StringComparer.Ordinal)
             .Order(StringComparer.Ordinal)
-            .Select(n => (n, File(n)))];
+            .Select(n => (Name: n, Path: File(n)))
+            .Where(f => !_leftOut.ContainsKey(f.Path))];
     }
 
     /// <summary>Full paths of all data files, shipped and the user's own; naming them uses none.</summary>

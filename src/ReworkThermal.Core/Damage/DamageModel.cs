@@ -144,12 +144,6 @@ public sealed class DamageModel
     private static bool IsNewMelt(PadDamage before, PadExposure exposure) =>
         exposure.Melted && !(exposure.Start == ExposureStart.StraightOn && before.MoltenAtEnd);
 
-    // Peel after one and after two reflows was found the same within 6 % (thesis abstract, Budapest): where the whole board is hot, a melt
-    // is a standard one however long it lasts. Heat at one joint counts by temperature and time.
-    private double DoseOf(PadExposure exposure, LaminateSums spent, bool newMelt) => exposure.Region == HeatedRegion.WholeBoard
-        ? newMelt ? 1 : 0
-        : Kinetics.InStandardMelts(spent.CentralEnergy, Parameters.Adhesion.StandardTemperature, Parameters.Adhesion.StandardTime);
-
     /// <summary>What adhesion and the number of melts say after a job, whichever is more, at the centre of all ranges: their gauges' own figures.</summary>
     /// <param name="before">The pad before the job.</param>
     /// <param name="damageSum">Laminate damage sum of the job.</param>
@@ -158,10 +152,11 @@ public sealed class DamageModel
     internal double ShareAfter(PadDamage before, double damageSum, int melts)
     {
         double dose = Kinetics.InStandardMelts(damageSum, Parameters.Adhesion.StandardTemperature, Parameters.Adhesion.StandardTime);
+        double counted = Math.Min(dose, melts * Parameters.Adhesion.MostDose.Central);
         double kept = Bond.Central(
             before.Central.Laminate.CentralEnergy + damageSum,
             before.Central.Melts + melts,
-            before.Central.Dose.Counted + Math.Min(dose, melts * Parameters.Adhesion.MostDose.Central));
+            new MeltDose(before.Central.Dose.Counted + counted, before.Central.Dose.Covered + counted, 0));
         return Math.Max((1 - kept) / Parameters.Gauges.AdhesionLoss.Central, (double)(before.Central.Melts + melts) / Parameters.MeltCounts[^1].Count);
     }
 
@@ -183,7 +178,10 @@ public sealed class DamageModel
         RatedEstimate<Speed> rate = exposure.Charge?.Motion == SolderMotion.Flowing ? Parameters.Copper.FlowingRate : Parameters.Copper.StillRate;
         RatedEstimate<double> solubility = Parameters.Copper.SolubilityFactor;
         RatedEstimate<double> most = Parameters.Adhesion.MostDose;
-        double dose = DoseOf(exposure, spent, newMelt);
+        // Peel after one and after two reflows was found the same within 6 % (thesis abstract, Budapest): where the whole board is hot, a melt
+        // is a standard one however long it lasts. Heat at one joint counts by temperature and time.
+        double own = Kinetics.InStandardMelts(spent.CentralEnergy, Parameters.Adhesion.StandardTemperature, Parameters.Adhesion.StandardTime);
+        double dose = exposure.Region == HeatedRegion.WholeBoard ? (newMelt ? 1 : 0) : own;
         RatedEstimate<double> nickel = Parameters.Copper.NickelFactor;
         Spread slowed = exposure.Charge?.HoldsNickel == true ? new Spread(nickel.Low, nickel.Central, nickel.High) : new Spread(1, 1, 1);
         return before with
@@ -200,7 +198,7 @@ public sealed class DamageModel
         {
             Laminate = track.Laminate + spent,
             Melts = track.Melts + (newMelt ? 1 : 0),
-            Dose = exposure.Melted ? track.Dose.With(dose, newMelt, mostDose) : track.Dose,
+            Dose = exposure.Melted ? track.Dose.With(dose, own, newMelt, mostDose) : track.Dose,
             Copper = exposure is { Melted: true, Charge: { } charge }
                 ? CopperDissolution.After(track.Copper, exposure.Interface, charge, speed.MetersPerSecond, factor, Parameters.Copper.CopperDensity.Central.KilogramsPerCubicMeter)
                 : track.Copper,

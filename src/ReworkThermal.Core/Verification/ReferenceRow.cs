@@ -18,7 +18,7 @@ public sealed class ReferenceRow(string table, int line, IReadOnlyDictionary<str
     /// <summary>Source of the row, from its columns <c>source</c> and <c>mark</c>.</summary>
     /// <returns>The source and how it was met.</returns>
     /// <exception cref="FormatException">The mark is unknown.</exception>
-    public Provenance Origin() => new(this["source"], Vocabulary.Of<EvidenceMark>().TryGetValue(this["mark"], out EvidenceMark mark) && mark < EvidenceMark.Judgement ? mark : throw Fault("mark"));
+    public Provenance Origin() => new(this["source"], Vocabulary.Of<EvidenceMark>().TryGetValue(this["mark"], out EvidenceMark mark) && mark != EvidenceMark.Judgement ? mark : throw Fault("mark"));
 
     /// <summary>Text of a column.</summary>
     /// <param name="column">Name of the column.</param>

@@ -86,7 +86,7 @@ public sealed class ToolShelf(ProfileLibrary profiles, Surroundings room) : IToo
             draft.Notes.Add($"The tip is taken to be {said.Word()} on the joint; nobody measured its contact.");
         }
 
-        return Take(Tip(profile!, iron.Set, iron.Contact, null, draft.Usual), draft, source => draft.Tip = source);
+        return Take(Tip(profile!, iron.Set, iron.Contact, UsualTools.Flux, draft.Usual), draft, source => draft.Tip = source);
     }
 
     private string? Air(LoggedTool.HotAir air, Draft draft)

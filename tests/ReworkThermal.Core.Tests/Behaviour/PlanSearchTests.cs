@@ -92,12 +92,13 @@ public class PlanSearchTests(ITestOutputHelper output)
         Assert.Contains("K more", none.Reason, StringComparison.Ordinal);
     }
 
-    /// <summary>Over a hotter board the pad of the demo comes to its limit before the joint flows: no remedy.</summary>
+    /// <summary>A remedy is named when it was tried: the demo has a plan that adds nothing over a heated board exactly when preheat is named.</summary>
     [Fact]
-    public void Preheat_is_no_remedy_where_another_limit_stops_it()
+    public void Preheat_is_named_as_a_remedy_only_where_a_plan_over_a_heated_board_holds()
     {
         RuledOut cold = Assert.Single(PlanDemo.Planned.RuledOut, r => r.What == "nothing added, no preheat");
-        Assert.DoesNotContain("preheat the board by", cold.Why, StringComparison.Ordinal);
+        bool holds = PlanDemo.Planned.Plans.Any(p => p.Alloy is null && p.First.Setting.Preheat is not null);
+        Assert.Equal(holds, cold.Why.Contains("preheat the board by", StringComparison.Ordinal));
         Assert.Matches(@"add \d+\.\d mg of ", cold.Why);
     }
 

@@ -21,16 +21,19 @@ internal readonly record struct DamageTrack(LaminateSums Laminate, int Melts, Me
 
 /// <summary>Heat of melts, in standard melts.</summary>
 /// <param name="Counted">Sum over all melts, each up to the most that one counts as.</param>
+/// <param name="Covered">The part of it that is heat of the damage sum too, so that the same heat does not count twice.</param>
 /// <param name="Open">Heat of the latest melt so far, which an exposure straight on adds to.</param>
-internal readonly record struct MeltDose(double Counted, double Open)
+internal readonly record struct MeltDose(double Counted, double Covered, double Open)
 {
     /// <summary>With the heat of one more exposure.</summary>
     /// <param name="dose">Its heat.</param>
+    /// <param name="own">What the exposure itself adds to the damage sum, in standard melts.</param>
     /// <param name="newMelt">Whether it is a melt of its own.</param>
     /// <param name="most">Most that one melt counts as.</param>
-    internal MeltDose With(double dose, bool newMelt, double most)
+    internal MeltDose With(double dose, double own, bool newMelt, double most)
     {
         double before = newMelt ? 0 : Open;
-        return new MeltDose(Counted + Math.Min(most, before + dose) - Math.Min(most, before), before + dose);
+        double counted = Math.Min(most, before + dose) - Math.Min(most, before);
+        return new MeltDose(Counted + counted, Covered + Math.Min(counted, own), before + dose);
     }
 }

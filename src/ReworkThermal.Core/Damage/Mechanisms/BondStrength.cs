@@ -50,8 +50,8 @@ public sealed class BondStrength
     /// <summary>Share of the cold bond that is kept at the centre of all ranges.</summary>
     /// <param name="damageSum">Laminate damage sum D, all heat together.</param>
     /// <param name="melts">Number of melts N.</param>
-    /// <param name="dose">Heat of the melts M in standard melts, each up to the most that one counts as.</param>
-    internal double Central(double damageSum, double melts, double dose) =>
+    /// <param name="dose">Heat of the melts M.</param>
+    internal double Central(double damageSum, double melts, MeltDose dose) =>
         At(damageSum, melts, dose, _parameters.LossPerMelt.Central, _parameters.DoseShare.Central);
 
     /// <summary>Share of the cold bond that a pad has kept: low with its harsh track, high with its mild one.</summary>
@@ -61,14 +61,14 @@ public sealed class BondStrength
     {
         double[] shares = [_parameters.DoseShare.Low, _parameters.DoseShare.Central, _parameters.DoseShare.High];
         return new Spread(
-            shares.Min(q => At(sum.High, state.Harsh.Melts, state.Harsh.Dose.Counted, _parameters.LossPerMelt.High, q)),
-            Central(sum.Central, state.Central.Melts, state.Central.Dose.Counted),
-            shares.Max(q => At(sum.Low, state.Mild.Melts, state.Mild.Dose.Counted, _parameters.LossPerMelt.Low, q)));
+            shares.Min(q => At(sum.High, state.Harsh.Melts, state.Harsh.Dose, _parameters.LossPerMelt.High, q)),
+            Central(sum.Central, state.Central.Melts, state.Central.Dose),
+            shares.Max(q => At(sum.Low, state.Mild.Melts, state.Mild.Dose, _parameters.LossPerMelt.Low, q)));
     }
 
     // Where no part of a melt's loss goes with its heat, the dose covers nothing of the damage sum.
-    private double At(double damageSum, double melts, double dose, double lossPerMelt, double doseShare) =>
-        Kept(doseShare > 0 ? Math.Max(0, damageSum - (dose * _sumOfStandardMelt)) : damageSum, melts, dose, lossPerMelt, doseShare);
+    private double At(double damageSum, double melts, MeltDose dose, double lossPerMelt, double doseShare) =>
+        Kept(doseShare > 0 ? Math.Max(0, damageSum - (dose.Covered * _sumOfStandardMelt)) : damageSum, melts, dose.Counted, lossPerMelt, doseShare);
 
     /// <summary>Share of the cold bond that holds at a temperature: low with the lowest floor and Tg, high with the highest.</summary>
     /// <param name="temperature">Temperature of the pad.</param>
