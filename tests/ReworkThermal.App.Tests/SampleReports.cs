@@ -1,9 +1,9 @@
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Damage;
 using ReworkThermal.Core.Reports.Heating;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 using UnitsNet;
 
 namespace ReworkThermal.App.Tests;

@@ -1,9 +1,9 @@
 using System.Globalization;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Damage;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Plans;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Rendering;
 

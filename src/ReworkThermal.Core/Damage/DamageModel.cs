@@ -180,7 +180,9 @@ public sealed class DamageModel
         RatedEstimate<double> most = Parameters.Adhesion.MostDose;
         // Peel after one and after two reflows was found the same within 6 % (thesis abstract, Budapest): where the whole board is hot, a melt
         // is a standard one however long it lasts. Heat at one joint counts by temperature and time.
-        double own = Kinetics.InStandardMelts(spent.CentralEnergy, Parameters.Adhesion.StandardTemperature, Parameters.Adhesion.StandardTime);
+        double own = exposure.Region == HeatedRegion.WholeBoard
+            ? 0
+            : Kinetics.InStandardMelts(spent.CentralEnergy, Parameters.Adhesion.StandardTemperature, Parameters.Adhesion.StandardTime);
         double dose = exposure.Region == HeatedRegion.WholeBoard ? (newMelt ? 1 : 0) : own;
         RatedEstimate<double> nickel = Parameters.Copper.NickelFactor;
         Spread slowed = exposure.Charge?.HoldsNickel == true ? new Spread(nickel.Low, nickel.Central, nickel.High) : new Spread(1, 1, 1);

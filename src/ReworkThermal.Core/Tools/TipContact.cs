@@ -1,5 +1,5 @@
-using System.Runtime.Serialization;
 using System.Globalization;
+using System.Runtime.Serialization;
 using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.HeatFlow.Boundaries;
 using UnitsNet;

@@ -2,8 +2,8 @@ using System.Globalization;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Composition;
 using ReworkThermal.Core.Jobs;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Rendering.Record;
 

@@ -1,8 +1,8 @@
 using ReworkThermal.App.Rendering.Charts;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Mixing;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Rendering.Record;
 

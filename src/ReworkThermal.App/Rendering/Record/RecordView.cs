@@ -2,8 +2,8 @@ using System.Text.Json;
 using ReworkThermal.App.Wording;
 using ReworkThermal.Core.Jobs;
 using ReworkThermal.Core.Planning.Pads;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 
 namespace ReworkThermal.App.Rendering.Record;
 

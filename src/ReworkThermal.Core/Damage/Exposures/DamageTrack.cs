@@ -27,7 +27,7 @@ internal readonly record struct MeltDose(double Counted, double Covered, double 
 {
     /// <summary>With the heat of one more exposure.</summary>
     /// <param name="dose">Its heat.</param>
-    /// <param name="own">What the exposure itself adds to the damage sum, in standard melts.</param>
+    /// <param name="own">What of its dose is heat of the damage sum, in standard melts.</param>
     /// <param name="newMelt">Whether it is a melt of its own.</param>
     /// <param name="most">Most that one melt counts as.</param>
     internal MeltDose With(double dose, double own, bool newMelt, double most)

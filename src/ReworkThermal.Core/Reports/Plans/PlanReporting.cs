@@ -2,8 +2,8 @@ using ReworkThermal.Core.Evidence;
 using ReworkThermal.Core.Planning;
 using ReworkThermal.Core.Planning.Touches;
 using ReworkThermal.Core.Planning.Uncertainty;
-using ReworkThermal.Core.Reports.Solders;
 using ReworkThermal.Core.Reports.Records;
+using ReworkThermal.Core.Reports.Solders;
 using UnitsNet;
 
 namespace ReworkThermal.Core.Reports.Plans;
